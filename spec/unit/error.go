@@ -5,8 +5,6 @@ import (
 	"slices"
 	"strconv"
 	"strings"
-
-	"github.com/agnivade/levenshtein"
 )
 
 // An Error says what is wrong with a written value, where, and what would be
@@ -55,24 +53,7 @@ func trim(text string, start, end int) (int, int) {
 
 func isSpace(c byte) bool { return c == ' ' || c == '\t' }
 
-// nearest returns the candidate that word was most likely meant to be, or ""
-// when none is close: case counts for nothing, and no more than a third of the
-// word may differ. A word longer than any unit is not looked at.
-func nearest(word string, candidates []string) string {
-	if len(word) > longest {
-		return ""
-	}
-	best, least := "", 1+max(1, len(word)/3)
-	for _, c := range candidates {
-		if d := levenshtein.ComputeDistance(strings.ToLower(word), strings.ToLower(c)); d < least {
-			best, least = c, d
-		}
-	}
-	return best
-}
-
-// longest bounds, in bytes, the words that are compared with units and that are
-// said again in a message.
+// longest bounds, in bytes, the words that are said again in a message.
 const longest = 32
 
 // said quotes a word for a message, cut short if it is long.

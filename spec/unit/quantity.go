@@ -6,6 +6,8 @@ import (
 	"regexp"
 	"strconv"
 	"strings"
+
+	"fitup/spec/nearest"
 )
 
 // A Quantity is one value as the author wrote it.
@@ -214,7 +216,7 @@ func unknownUnit(text string, start, end int, d Dimension) *Error {
 	if d != "" {
 		want = d.due()
 	}
-	if n := nearest(word, known); n != "" {
+	if n := nearest.To(word, known); n != "" {
 		for _, dim := range order {
 			if m, ok := dim.find(n); ok && (dim == d || d == "") {
 				want = "did you mean " + m.symbol + "? " + want
