@@ -1,0 +1,138 @@
+package document
+
+import (
+	"slices"
+	"strings"
+
+	"fitup/spec"
+)
+
+// safety lists the safety items of the car. An item of the driveline's has no
+// place here: none travels with it.
+func (j *joiner) safety(d *Document) {
+	if j.car == nil || !j.car.Safety.Told() {
+		return
+	}
+	s := &j.car.Safety
+	d.Dated, d.TowEyes, d.Fire = []Dated{}, []TowEye{}, nil
+	for _, item := range []struct {
+		kind  string
+		dated spec.Dated
+	}{
+		{"seat", s.Seat}, {"harness", s.Harness.Dated}, {"window net", s.WindowNet}, {"helmet", s.Helmet},
+		{"head restraint", s.Restraint}, {"hand extinguisher", s.Hand.Dated}, {"fire system", s.Plumbed.Dated},
+		{"fuel cell", fuelCellLabel(&j.car.Fuel.Cell)},
+	} {
+		if item.dated.Told() {
+			name := item.dated.Path[strings.LastIndex(item.dated.Path, ".")+1:]
+			d.Dated = append(d.Dated, Dated{Subject: Subject{item.dated.Path, name}, Dated: item.dated, Kind: item.kind})
+		}
+	}
+	for name, eye := range map[string]spec.TowEye{"front": s.TowFront, "rear": s.TowRear} {
+		if eye.Told() {
+			d.TowEyes = append(d.TowEyes, TowEye{Subject{eye.Path, name}, eye})
+		}
+	}
+	slices.SortFunc(d.TowEyes, func(a, b TowEye) int { return strings.Compare(a.Path, b.Path) })
+	switch s.Plumbed.State {
+	case spec.Given:
+		d.Fire = []FireSystem{{Subject{s.Plumbed.Path, "fire-system"}, s.Plumbed}}
+	case spec.None:
+		d.Fire = []FireSystem{}
+	}
+}
+
+// fuelCellLabel is the label of a bladder, which runs out like a harness.
+func fuelCellLabel(cell *spec.FuelCell) spec.Dated {
+	return spec.Dated{Node: cell.Node, Standard: cell.Standard, Made: cell.Made, Until: cell.Until}
+}
+
+// standing joins each stand in place with its kind in the shop, and sets up one
+// case for every stage that the composition can stand in.
+func (j *joiner) standing(d *Document) {
+	if j.driveline != nil {
+		fill(&d.Lift, &j.driveline.Lift, func(name string, l *spec.LiftPoint) LiftPoint {
+			return LiftPoint{Subject: Subject{l.Path, name}, LiftPoint: *l}
+		})
+	}
+	if j.car == nil || !j.car.Support.Told() {
+		return
+	}
+	s := j.car.Support
+	support := Support{Subject: Subject{s.Path, "support"}, Support: s, StandCount: len(s.Points.Named), Unchocked: unchocked(&s), Driveline: j.name}
+	if sling := j.shop.Slings.Named[s.Sling.V]; sling != nil {
+		support.Tackle = *sling
+	}
+	if hoist := j.shop.Hoists.Named[s.Lift.V]; hoist != nil {
+		support.Crane = *hoist
+	}
+	d.Support = []Support{support}
+	fill(&d.Stands, &j.car.Support.Points, func(name string, p *spec.StandPoint) Stand {
+		stand := Stand{Subject: Subject{p.Path, name}, StandPoint: *p, Leaves: j.leaves(p.Under.V)}
+		if kind := j.shop.Stands.Named[p.Stand.V]; kind != nil {
+			stand.Kind = *kind
+		}
+		return stand
+	})
+	if d.Stands == nil {
+		return
+	}
+	stages := []string{Raised, Hoisting}
+	if j.driveline == nil {
+		stages = nil
+	}
+	stages = append(stages, OutRaised)
+	d.Cases = []SupportCase{}
+	for _, stage := range stages {
+		d.Cases = append(d.Cases, SupportCase{Subject: Subject{s.Path + "#" + strings.ReplaceAll(stage, "_", "-"), stage}, Stage: stage})
+	}
+}
+
+// unchocked lists the wheels left down that are not chocked; nil where either is
+// not said.
+func unchocked(s *spec.Support) []string {
+	switch {
+	case s.Wheels.State == spec.None:
+		return []string{}
+	case s.Wheels.State != spec.Given || s.Chocks.State == spec.Unsaid || s.Chocks.State == spec.Asked:
+		return nil
+	}
+	loose := []string{}
+	for _, wheel := range s.Wheels.V {
+		if !slices.Contains(s.Chocks.V, wheel) {
+			loose = append(loose, wheel)
+		}
+	}
+	return loose
+}
+
+// leaves tells whether a thing goes with the driveline, or comes off before it.
+func (j *joiner) leaves(thing string) bool {
+	if strings.HasPrefix(thing, "driveline") {
+		return true
+	}
+	return j.fit != nil && slices.Contains(j.fit.Behind.V, thing)
+}
+
+// upkeep lists lives, gaps, panels and histories.
+func (j *joiner) upkeep(d *Document) {
+	life := func(table *spec.Table[spec.LifeItem], clock spec.Clock) {
+		fill(&d.Life, table, func(name string, l *spec.LifeItem) LifeItem {
+			return LifeItem{Subject: Subject{l.Path, name}, LifeItem: *l, Clock: clock}
+		})
+	}
+	history := func(table *spec.Table[spec.HistoryOf]) {
+		fill(&d.History, table, func(name string, h *spec.HistoryOf) History { return History{Subject{h.Path, name}, *h} })
+	}
+	if j.driveline != nil {
+		life(&j.driveline.Life, j.driveline.Clock)
+		history(&j.driveline.History)
+	}
+	if j.car == nil {
+		return
+	}
+	life(&j.car.Life, j.car.Clock)
+	history(&j.car.History)
+	fill(&d.Gaps, &j.car.Gaps, func(name string, g *spec.Gap) Gap { return Gap{Subject{g.Path, name}, *g} })
+	fill(&d.Access, &j.car.Access, func(name string, a *spec.Access) Access { return Access{Subject{a.Path, name}, *a} })
+}

@@ -1,0 +1,117 @@
+package document
+
+import (
+	"reflect"
+	"strings"
+
+	"fitup/spec"
+)
+
+// A Field is what stands behind one dotted field of a subject.
+type Field struct {
+	Path    string    // where it is, or would be, written
+	Leaf    spec.Leaf // nil unless it is a value of a spec
+	Figure  *Figure   // nil unless it was computed
+	Missing []string  // what would have to be written for it to be known
+}
+
+// Resolve follows a dotted field, as rules write it, from a subject of a
+// collection. A field that leads nowhere resolves to the subject itself.
+func (d *Document) Resolve(collection, subject, field string) Field {
+	v, found := d.subject(collection, subject)
+	out := Field{Path: subject}
+	if !found || field == "" {
+		return out
+	}
+	for _, key := range strings.Split(field, ".") {
+		next, ok := step(v, key)
+		if !ok {
+			out.Path += "." + strings.ReplaceAll(key, "_", "-")
+			v = reflect.Value{}
+			continue
+		}
+		v = next
+		if base := ownPath(v); base != "" {
+			out.Path = base
+		} else if key != "calc" {
+			out.Path += "." + strings.ReplaceAll(key, "_", "-")
+		}
+	}
+	out.Missing = []string{out.Path}
+	if !v.IsValid() {
+		return out
+	}
+	if f, ok := v.Interface().(Figure); ok {
+		out.Figure = &f
+		if len(f.Missing) > 0 {
+			out.Missing = f.Missing
+		}
+	}
+	if v.CanAddr() {
+		if leaf, ok := v.Addr().Interface().(spec.Leaf); ok {
+			out.Leaf = leaf
+		}
+	}
+	return out
+}
+
+// subject finds the element of a collection that has the path.
+func (d *Document) subject(collection, path string) (reflect.Value, bool) {
+	v := reflect.ValueOf(d).Elem()
+	for _, m := range members(v.Type()) {
+		if m.key != collection {
+			continue
+		}
+		elements := v.FieldByIndex(m.index)
+		for i := range elements.Len() {
+			if e := elements.Index(i); e.FieldByName("Subject").Interface().(Subject).Path == path {
+				return e, true
+			}
+		}
+	}
+	return reflect.Value{}, false
+}
+
+// step goes to the field of that key, through pointers.
+func step(v reflect.Value, key string) (reflect.Value, bool) {
+	if !v.IsValid() || v.Kind() != reflect.Struct {
+		return v, false
+	}
+	for _, m := range members(v.Type()) {
+		if m.key != key {
+			continue
+		}
+		f := v.FieldByIndex(m.index)
+		if f.Kind() == reflect.Pointer {
+			if f.IsNil() {
+				return reflect.Value{}, false
+			}
+			f = f.Elem()
+		}
+		return f, true
+	}
+	return v, false
+}
+
+// ownPath is the path that an object carries, if it is one.
+func ownPath(v reflect.Value) string {
+	if v.Kind() != reflect.Struct {
+		return ""
+	}
+	if f := v.FieldByName("Path"); f.IsValid() && f.Kind() == reflect.String {
+		return f.String()
+	}
+	return ""
+}
+
+// CollectionKey is the table that would have to be written for a collection to
+// be known.
+func CollectionKey(collection string) string {
+	t := reflect.TypeFor[Document]()
+	for i := range t.NumField() {
+		if f := t.Field(i); f.Tag.Get("json") == collection {
+			return f.Tag.Get("key")
+		}
+	}
+	return collection
+}

@@ -1,0 +1,94 @@
+package spec
+
+import (
+	"reflect"
+	"strings"
+	"sync"
+)
+
+// A Field is one key of a table type.
+type Field struct {
+	Key      string // as it is written in TOML
+	Doc      string // what it means
+	Refers   string // what its value is the name of; see refs.go
+	Required bool   // a table without it says nothing
+	index    []int
+	typ      reflect.Type
+}
+
+var fieldsByType sync.Map // reflect.Type -> []Field
+
+// Fields lists the keys that a table type may hold, those of embedded types
+// included, in the order in which they are declared.
+func Fields(t reflect.Type) []Field {
+	if known, ok := fieldsByType.Load(t); ok {
+		return known.([]Field)
+	}
+	var fields []Field
+	for i := range t.NumField() {
+		f := t.Field(i)
+		key := f.Tag.Get("spec")
+		switch {
+		case f.Anonymous:
+			for _, inner := range Fields(f.Type) {
+				inner.index = append([]int{i}, inner.index...)
+				fields = append(fields, inner)
+			}
+		case key != "-" && !strings.HasPrefix(key, "$"):
+			fields = append(fields, Field{
+				Key: key, Doc: f.Tag.Get("doc"), Refers: f.Tag.Get("refers"),
+				Required: f.Tag.Get("required") == "true", index: []int{i}, typ: f.Type,
+			})
+		}
+	}
+	fieldsByType.Store(t, fields)
+	return fields
+}
+
+// keys are the names of fields.
+func keys(fields []Field) []string {
+	names := make([]string, len(fields))
+	for i, f := range fields {
+		names[i] = f.Key
+	}
+	return names
+}
+
+// Walk calls visit for a table and for everything in it, outer before inner,
+// fields as they are declared and named tables by name. What is not said is
+// visited too. The value is a pointer: to a table type, a Leaf or a Collection.
+func Walk(path string, value any, visit func(path string, field Field, value any)) {
+	walk(path, Field{}, reflect.ValueOf(value).Elem(), visit)
+}
+
+func walk(path string, field Field, v reflect.Value, visit func(string, Field, any)) {
+	value := v.Addr().Interface()
+	visit(path, field, value)
+	switch value := value.(type) {
+	case Leaf:
+	case Collection:
+		for _, name := range value.Names() {
+			walk(join(path, name), field, reflect.ValueOf(value.Item(name)).Elem(), visit)
+		}
+	default:
+		for _, f := range Fields(v.Type()) {
+			walk(join(path, f.Key), f, v.FieldByIndex(f.index), visit)
+		}
+	}
+}
+
+func join(path, step string) string {
+	if path == "" {
+		return step
+	}
+	return path + "." + step
+}
+
+// nodeOf returns the Node that a table type embeds, or nil: the three file
+// types embed none.
+func nodeOf(v reflect.Value) *Node {
+	if n := v.FieldByName("Node"); n.IsValid() {
+		return n.Addr().Interface().(*Node)
+	}
+	return nil
+}

@@ -1,0 +1,158 @@
+package workings
+
+import (
+	"cmp"
+	"fmt"
+	"slices"
+
+	"fitup/policies/tables"
+	"fitup/spec"
+	"fitup/spec/document"
+	"fitup/spec/unit"
+)
+
+// pumpFlow is the flow at a pressure along a pump's own curve, in SI, by straight
+// lines between its points. A pump gives no less at a lower pressure, so below
+// the first point the flow is that of the first. Past the last point nothing is
+// known: a pump does not follow the orifice law.
+func pumpFlow(curve []unit.At, pressure float64) (float64, error) {
+	if err := cmp.Or(positive("number of points", float64(len(curve))), notNegative("pressure", pressure)); err != nil {
+		return 0, err
+	}
+	points := slices.Clone(curve)
+	slices.SortFunc(points, func(a, b unit.At) int { return cmp.Compare(a.At.SI, b.At.SI) })
+	if pressure <= points[0].At.SI {
+		return points[0].Value.SI, nil
+	}
+	for i, high := range points[1:] {
+		if low := points[i]; pressure <= high.At.SI {
+			along := (pressure - low.At.SI) / (high.At.SI - low.At.SI)
+			return result("pump flow", low.Value.SI+along*(high.Value.SI-low.Value.SI))
+		}
+	}
+	return 0, &RangeError{"pressure", pressure, fmt.Sprintf("at most %.6g, the last point of the curve", points[len(points)-1].At.SI)}
+}
+
+func (n *notebook) fuel() {
+	for i := range n.d.Fuel {
+		f := &n.d.Fuel[i]
+		c := &f.Calc
+		n.work(ethanolIn(&c.Ethanol, n.ethanol(&f.Cell.Ethanol, &f.Cell.Filled)))
+		n.work(step{
+			to:      &c.Alcohol,
+			formula: "alcohol = ethanol + methanol", source: "afdc-fuel-properties",
+			in: []Input{n.worked("ethanol", &c.Ethanol), n.methanol(&f.Cell.Filled)},
+			by: sum,
+		})
+		n.railPressure(f)
+		n.work(step{
+			to:      &c.Demand,
+			formula: "as the engine burns at full power", source: "common-practice",
+			in: []Input{n.engineFuel()},
+			by: same,
+		})
+		n.pump(f)
+		n.work(step{
+			to:      &c.Margin,
+			formula: "margin = Q_pump / Q_engine", source: "common-practice",
+			in: []Input{n.worked("Q_pump", &c.Pump), n.worked("Q_engine", &c.Demand)},
+			by: two(quotient),
+		})
+	}
+}
+
+// engineFuel is the fuel that the engine burns at full power.
+func (n *notebook) engineFuel() Input {
+	if len(n.d.Engines) == 0 {
+		return lacking("Q_engine", "driveline.engine")
+	}
+	return n.worked("Q_engine", &n.d.Engines[0].Calc.FuelFlow)
+}
+
+// ethanol is the share of ethanol by volume: tested or declared, else what the
+// fuel's name stands for.
+func (n *notebook) ethanol(declared, fuel spec.Leaf) Input {
+	if declared.Said() == spec.Given {
+		return n.said("e", declared)
+	}
+	e, row := n.fuelNamed("e", fuel)
+	if row.EthanolHigh > row.EthanolLow {
+		e.Guess = true // what is sold under the name varies
+	}
+	e.Value = row.Ethanol
+	return e
+}
+
+func (n *notebook) methanol(fuel spec.Leaf) Input {
+	m, row := n.fuelNamed("methanol", fuel)
+	m.Value = row.Methanol
+	return m
+}
+
+// fuelNamed is the row of a fuel by its name, and an input that has the row's
+// source and waits for its value.
+func (n *notebook) fuelNamed(symbol string, fuel spec.Leaf) (Input, tables.FuelRow) {
+	name := n.said(symbol, fuel)
+	row, ok := tables.Fuel(name.Text)
+	if !name.Known || !ok {
+		return name, tables.FuelRow{}
+	}
+	name.Dimension, name.Source, name.Clause = unit.Ratio, row.Source, row.Clause
+	return name, row
+}
+
+func ethanolIn(to *document.Figure, e Input) step {
+	s := step{to: to, formula: "e as tested", source: "afdc-fuel-properties", in: []Input{e}, by: same}
+	if e.Source != "" {
+		s.formula = "e as the fuel's name says"
+		if e.Guess {
+			s.note = "what is sold under that name varies: test it"
+		}
+	}
+	return s
+}
+
+func (n *notebook) railPressure(f *document.Fuel) {
+	r := &f.Regulator
+	base, follows := n.said("p_base", &r.Base), n.said("follows", &r.Follows)
+	s := step{to: &f.Calc.Pressure, source: "common-practice", formula: "p = p_base", by: same}
+	switch {
+	case !r.Follows.Given():
+		s.in = []Input{base, follows}
+	case r.Follows.V:
+		s.formula, s.in, s.by = "p = p_base + boost", []Input{base, n.boost(&f.Engine)}, sum
+	default:
+		s.in, s.note = []Input{base}, "the regulator does not follow the manifold: boost takes from the pressure across the injectors"
+	}
+	n.work(s)
+}
+
+// pump is what the pump gives at rail pressure. Where the curve stops short of
+// it, a point at that pressure is what is missing.
+func (n *notebook) pump(f *document.Fuel) {
+	curve, pressure := n.said("Q(p)", &f.Pump.Flow), n.worked("p", &f.Calc.Pressure)
+	s := step{
+		to:      &f.Calc.Pump,
+		formula: "Q at p, by straight lines along the pump's own curve", source: "common-practice",
+		note: "at the voltage of the curve",
+		in:   []Input{curve, pressure},
+		by:   func(x []float64) (float64, error) { return pumpFlow(f.Pump.Flow.V, x[1]) },
+	}
+	if curve.Known && len(f.Pump.Flow.V) > 0 {
+		s.in[0].Unit, s.in[0].Dimension = f.Pump.Flow.V[0].Value.Unit, unit.VolumeFlow
+		if _, err := pumpFlow(f.Pump.Flow.V, pressure.Value); pressure.Known && err != nil {
+			s.in[0] = lacking("Q(p)", curve.Path)
+			s.note = "the curve stops short of " + unit.Format(pressure.Value, unit.Pressure, pressure.Unit)
+		}
+	}
+	n.work(s)
+}
+
+// tunes sets the fuel that the map was made for beside the fuel in the tank.
+func (n *notebook) tunes() {
+	for i := range n.d.Tunes {
+		t := &n.d.Tunes[i]
+		n.work(ethanolIn(&t.Calc.MapEthanol, n.ethanol(&t.Ethanol, &t.Fuel)))
+		n.work(ethanolIn(&t.Calc.TankEthanol, n.ethanol(&t.Cell.Ethanol, &t.Cell.Filled)))
+	}
+}

@@ -1,0 +1,323 @@
+package workings
+
+import (
+	"errors"
+	"fmt"
+	"path"
+	"slices"
+	"strings"
+
+	"gonum.org/v1/gonum/spatial/r3"
+
+	"fitup/policies/tables"
+	"fitup/spec"
+	"fitup/spec/document"
+	"fitup/spec/unit"
+)
+
+// cars works out totals and centre of mass from the four scales.
+func (n *notebook) cars() {
+	for i := range n.d.Cars {
+		c := &n.d.Cars[i]
+		w := &c.Weighing
+		fl, fr := n.said("FL", &w.FrontLeft), n.said("FR", &w.FrontRight)
+		rl, rr := n.said("RL", &w.RearLeft), n.said("RR", &w.RearRight)
+		scales := []Input{fl, fr, rl, rr}
+		n.work(step{to: &c.Calc.Mass, formula: "M = FL + FR + RL + RR", source: "faa-ac-43.13-1b", clause: "chapter 10", in: scales, by: sum})
+		n.work(step{
+			to:      &c.Calc.FrontShare,
+			formula: "(FL + FR) / M", source: "statics",
+			in: []Input{fl, fr, n.worked("M", &c.Calc.Mass)},
+			by: three(func(left, right, all float64) (float64, error) { return quotient(left+right, all) }),
+		})
+		n.work(step{
+			to:      &c.Calc.AxleToMass,
+			formula: "a = L (RL + RR) / M", source: "statics",
+			in: append(slices.Clone(scales), n.said("L", &c.Wheelbase)),
+			by: func(x []float64) (float64, error) { return CentreFromLines(x[0]+x[1], x[2]+x[3], x[4]) },
+		})
+		n.work(step{
+			to:      &c.Calc.FromCentre,
+			formula: "y = ((FL - FR) t_f + (RL - RR) t_r) / (2 M)", source: "statics",
+			in: append(slices.Clone(scales), n.said("t_f", &c.TrackFront), n.said("t_r", &c.TrackRear), n.worked("M", &c.Calc.Mass)),
+			by: func(x []float64) (float64, error) {
+				return quotient((x[0]-x[1])*x[4]+(x[2]-x[3])*x[5], 2*x[6])
+			},
+		})
+	}
+}
+
+// A load is a body on its way through the workings, with what it rests on. Its
+// values hold only where those inputs are known.
+type load struct {
+	Body
+	in     []Input // mass, and centre in plan
+	height []Input // height of the centre
+	doubt  []Input // how near the centre is known
+	notes  []string
+	err    error
+}
+
+func known(in []Input) bool {
+	return !slices.ContainsFunc(in, func(i Input) bool { return !i.Known })
+}
+
+// joined is what two loads rest on together.
+func (l load) joined(other load) load {
+	return load{
+		in: once(l.in, other.in), height: once(l.height, other.height), doubt: once(l.doubt, other.doubt),
+		notes: append(slices.Clone(l.notes), other.notes...), err: errors.Join(l.err, other.err),
+	}
+}
+
+// once joins lists of inputs and keeps each input once.
+func once(lists ...[]Input) []Input {
+	var out []Input
+	for _, in := range slices.Concat(lists...) {
+		if !slices.ContainsFunc(out, func(o Input) bool { return o.Symbol == in.Symbol && o.Path == in.Path }) {
+			out = append(out, in)
+		}
+	}
+	return out
+}
+
+func (l load) plus(other load) load { return l.with(other, Combine) }
+
+func (l load) less(other load) load {
+	return l.with(other, func(b ...Body) (Body, error) { return Remove(b[0], b[1]) })
+}
+
+func (l load) with(other load, by func(...Body) (Body, error)) load {
+	out := l.joined(other)
+	if known(out.in) && out.err == nil {
+		out.Body, out.err = by(l.Body, other.Body)
+	}
+	return out
+}
+
+// share is part of a load that hangs from a hook over its centre.
+func (l load) share(s float64) load {
+	l.Mass *= s
+	return l
+}
+
+// axes is where the front axle line lies along the car's x axis. The origin has to
+// be on the ground, the centreline and one of the axle lines, since the scales
+// know nothing else.
+func (n *notebook) axes(c *document.Car) (frontAxle float64, in []Input) {
+	origin := n.said("origin", &c.Origin)
+	if !origin.Known {
+		return 0, []Input{origin}
+	}
+	text := strings.ToLower(c.Origin.V)
+	if !strings.Contains(text, "ground") || !strings.Contains(text, "centre") {
+		return 0, []Input{lacking("origin on the ground and the centreline", origin.Path)}
+	}
+	switch {
+	case strings.Contains(text, "front axle"):
+		return 0, []Input{origin}
+	case strings.Contains(text, "rear axle"):
+		base := n.said("L", &c.Wheelbase)
+		return base.Value, []Input{origin, base}
+	}
+	return 0, []Input{lacking("origin on an axle line", origin.Path)}
+}
+
+// weighed is the car as it stood on the scales, less the driver, and with the
+// fuel that is in it now.
+func (n *notebook) weighed(c *document.Car) load {
+	front, axes := n.axes(c)
+	w := &c.Weighing
+	l := load{
+		in:     append(axes, n.worked("M", &c.Calc.Mass), n.worked("a", &c.Calc.AxleToMass), n.worked("y", &c.Calc.FromCentre)),
+		height: []Input{n.said("h", &w.Height)},
+		doubt:  []Input{n.said("u", &w.Unsure)},
+	}
+	l.Body = Body{
+		Mass:   c.Calc.Mass.Value,
+		Centre: r3.Vec{X: front - c.Calc.AxleToMass.Value, Y: c.Calc.FromCentre.Value, Z: w.Height.V.SI},
+		Within: w.Unsure.V.SI,
+	}
+	switch {
+	case !w.Driver.Given() && w.Driver.Said() != spec.None:
+		l.in = append(l.in, n.said("driver", &w.Driver))
+	case w.Driver.V:
+		if driver := n.d.Given.CarMasses.Named["driver"]; driver != nil {
+			l = l.less(n.massAt(driver))
+		} else {
+			l.in = append(l.in, lacking("driver", "masses.driver"))
+		}
+	}
+	return n.refuelled(l, w)
+}
+
+// refuelled brings the fuel to what is in the tank now, where both are said.
+func (n *notebook) refuelled(l load, w *spec.Weighing) load {
+	if len(n.d.Fuel) == 0 || !w.Fuel.Given() || !n.d.Fuel[0].Cell.Amount.Given() {
+		l.notes = append(l.notes, "with the fuel that it was weighed with")
+		return l
+	}
+	cell := &n.d.Fuel[0].Cell
+	volume := cell.Amount.V.SI - w.Fuel.V.SI
+	if volume == 0 {
+		return l
+	}
+	density, at := n.fuelDensity(&cell.Filled), n.fixed("tank", &cell.At)
+	fuel := load{
+		Body: Body{Mass: max(volume, -volume) * density.Value, Centre: at.Vec},
+		in:   []Input{n.said("V_weighed", &w.Fuel), n.said("V_now", &cell.Amount), density, at.in[0]},
+	}
+	if volume > 0 {
+		return l.plus(fuel)
+	}
+	return l.less(fuel)
+}
+
+// massAt is a part of known mass and place, in the axes that it is written in.
+func (n *notebook) massAt(m *spec.MassAt) load {
+	at := n.fixed("c", &m.At)
+	return load{Body: Body{Mass: m.Mass.V.SI, Centre: at.Vec}, in: []Input{n.said("m", &m.Mass), at.in[0]}}
+}
+
+// hung is the driveline in its own axes: as weighed, with its centre as measured
+// or, failing that, that of its parts.
+func (n *notebook) hung() load {
+	w := &n.d.Given.Weighed
+	mass, doubt := n.said("m", &w.Mass), n.said("u_driveline", &w.Unsure)
+	if !w.At.Given() && len(n.d.Given.Masses.Named) > 0 {
+		var parts load
+		for i, name := range n.d.Given.Masses.Names() {
+			part := n.massAt(n.d.Given.Masses.Named[name])
+			if i == 0 {
+				parts = part
+			} else {
+				parts = parts.plus(part)
+			}
+		}
+		parts.in = once([]Input{mass}, parts.in)
+		parts.Mass, parts.Within = mass.Value, w.Unsure.V.SI
+		parts.doubt = []Input{doubt}
+		parts.notes = append(parts.notes, "the driveline's centre from the masses of its parts")
+		return parts
+	}
+	at := n.fixed("c_driveline", &w.At)
+	return load{
+		Body: Body{Mass: mass.Value, Centre: at.Vec, Within: w.Unsure.V.SI},
+		in:   []Input{mass, at.in[0]}, doubt: []Input{doubt},
+	}
+}
+
+// installed is the driveline in the car's axes.
+func (n *notebook) installed() load {
+	l := n.hung()
+	fit := &n.d.Given.Fit
+	datum, tilt := n.fixed("datum", &fit.At), n.said("nose up", &fit.NoseUp)
+	l.in = once(l.in, datum.in, []Input{tilt})
+	l.Centre = intoCar(l.Centre, datum.Vec, tilt.Value)
+	return l
+}
+
+// standing gives the car with the driveline in it, and without.
+func (n *notebook) standing(c *document.Car) (in, out load) {
+	car := n.weighed(c)
+	with := &c.Weighing.Driveline
+	name := func(file string) string { return strings.TrimSuffix(path.Base(file), ".toml") }
+	switch {
+	case with.Said() == spec.None:
+		return car.plus(n.installed()), car
+	case with.Given() && n.d.Given.Driveline != "" && name(with.V) == name(n.d.Given.Driveline):
+		out = car.less(n.installed())
+		for _, part := range n.d.Given.CarMasses.Names() {
+			if m := n.d.Given.CarMasses.Named[part]; m.Leaves.V {
+				out = out.less(n.massAt(m))
+			}
+		}
+		return car, out
+	}
+	missing := n.said("weighed with", with)
+	if missing.Known { // with a driveline that is not this one
+		missing = lacking("weighed with none, or with the driveline judged", missing.Path)
+	}
+	car.in = append(car.in, missing)
+	return car, car
+}
+
+// lifting works out where the lift points lie about the driveline's centre, and
+// how deep an eye bolt has to go.
+func (n *notebook) lifting() {
+	for i := range n.d.Support {
+		n.hook(&n.d.Support[i])
+	}
+	hung := n.hung()
+	for i := range n.d.Lift {
+		l := &n.d.Lift[i]
+		eye := n.fixed("eye", &l.At)
+		n.work(step{
+			to:      &l.Calc.AboveMass,
+			formula: "z_eye - z_centre, in the driveline's own axes", source: "statics",
+			note: strings.Join(append(hung.notes, "with the driveline level"), "; "),
+			in:   once(eye.in, hung.in),
+			by:   always(eye.Z-hung.Centre.Z, hung.err),
+		})
+		if l.Thread.Given() || !l.Bolts.Told() {
+			n.eyeBolt(l)
+		}
+	}
+}
+
+// eyeIn is how the table of eye bolts names each tapped metal.
+var eyeIn = map[string]string{
+	"steel": "steel", "mild-steel": "steel", "cast-iron": "cast-iron", "aluminium": "aluminium", "cast-aluminium": "aluminium",
+	"magnesium": "aluminium-magnesium",
+}
+
+func (n *notebook) eyeBolt(l *document.LiftPoint) {
+	n.work(step{
+		to:      &l.Calc.Diameters,
+		formula: "depth / d", source: "common-practice",
+		in: []Input{n.said("depth", &l.Depth), n.diameter(&l.Thread)},
+		by: two(quotient),
+	})
+	into := n.said("into", &l.Into)
+	s := step{
+		to:      &l.Calc.Needed,
+		formula: "diameters by tapped metal, for an eye bolt", source: "lifting-eye-instruction",
+		in: []Input{into},
+		by: always(0, errNoEngagement),
+	}
+	if row, ok := tables.Engagement("eye-bolt", eyeIn[into.Text], ""); ok {
+		s.source, s.clause = row.Source, row.Clause
+		s.in = append(s.in, tabled("n", row.Diameters, unit.Ratio, row.Source, row.Clause))
+		s.by = func(x []float64) (float64, error) { return x[1], nil }
+	}
+	n.work(s)
+}
+
+// hook works out what hangs from the hoist, and what its plate allows.
+func (n *notebook) hook(s *document.Support) {
+	in := []Input{n.said("m", &n.d.Given.Weighed.Mass)}
+	if s.Lift.Said() != spec.None {
+		in = append(in, n.said("m_tackle", &s.Crane.Tackle))
+	}
+	if s.Sling.Said() != spec.None {
+		in = append(in, n.said("m_sling", &s.Tackle.Mass))
+	}
+	n.work(step{
+		to:      &s.Calc.HookLoad,
+		formula: "driveline + tackle + sling", source: "statics",
+		in: in,
+		by: sum,
+	})
+	rated := n.said("boom", &s.Boom)
+	if boom := s.Crane.Booms.Named[s.Boom.V]; boom != nil {
+		rated = n.said("rated", &boom.Rated)
+	} else if rated.Known {
+		rated = lacking(fmt.Sprintf("boom position %q of the hoist", s.Boom.V), rated.Path)
+	}
+	n.work(step{
+		to:      &s.Calc.HookRated,
+		formula: "plate figure for the boom position", source: "common-practice",
+		in: []Input{rated},
+		by: same,
+	})
+}
