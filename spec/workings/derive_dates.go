@@ -82,6 +82,8 @@ func (n *notebook) dated(d *document.Dated) {
 	n.work(end.step(&d.Calc.DaysLeft, n))
 	if d.Calc.DaysLeft.Known {
 		d.Calc.LastDay, d.Calc.By = end.day.Format(time.DateOnly), end.by
+	} else if end.open != nil {
+		d.Calc.By = end.by // who takes it without a last day
 	}
 	if d.Kind == "hand extinguisher" || d.Kind == "fire system" {
 		n.serviced(d)
@@ -160,7 +162,7 @@ func (n *notebook) lastDay(item string, standard *spec.Text, made, checked *spec
 		}
 	}
 	if e.by == "" && len(rows) > 0 {
-		e.in, e.open = nil, fmt.Errorf("%s takes %s without a last day", rows[0].Authority, rows[0].Standard)
+		e.in, e.by, e.open = nil, rows[0].Authority, fmt.Errorf("%s takes %s without a last day", rows[0].Authority, rows[0].Standard)
 	}
 	return e.endedBy(rows)
 }
@@ -170,7 +172,7 @@ func (n *notebook) lastDay(item string, standard *spec.Text, made, checked *spec
 func (e end) endedBy(rows []tables.SafetyDateRow) end {
 	for _, row := range rows {
 		last, err := time.Parse(time.DateOnly, row.AcceptedUntil)
-		if err != nil || e.by != "" && !last.Before(e.day) {
+		if err != nil || e.by != "" && e.open == nil && !last.Before(e.day) {
 			continue
 		}
 		e.day, e.by, e.source, e.clause, e.open = last, row.Authority, row.Source, row.Clause, nil

@@ -120,7 +120,9 @@ func (n *notebook) railPressure(f *document.Fuel) {
 	case !r.Follows.Given():
 		s.in = []Input{base, follows}
 	case r.Follows.V:
-		s.formula, s.in, s.by = "p = p_base + boost", []Input{base, n.boost(&f.Engine)}, sum
+		s.formula = "p = p_base + the higher boost of engine and map"
+		s.in = append([]Input{base, n.boost(&f.Engine)}, counting(n.said("boost of the map", &f.Tune.Boost))...)
+		s.by = func(x []float64) (float64, error) { return x[0] + slices.Max(x[1:]), nil }
 	default:
 		s.in, s.note = []Input{base}, "the regulator does not follow the manifold: boost takes from the pressure across the injectors"
 	}

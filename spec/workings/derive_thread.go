@@ -207,7 +207,7 @@ func (n *notebook) engagementNeeded(f *document.Fastening, into Input) {
 		formula: "diameters by tapped metal and class", source: "roloff-matek",
 		note: "a dynamic load asks for a fifth more",
 		in:   []Input{into, class},
-		by:   always(0, errNoEngagement),
+		by:   same,
 	}
 	if into.Known && class.Known {
 		row, fine, ok := engagementRow(into.Text, class.Text, f.Thread)
@@ -218,6 +218,8 @@ func (n *notebook) engagementNeeded(f *document.Fastening, into Input) {
 			if fine != 1 {
 				s.formula += ", a quarter more for a fine thread"
 			}
+		} else {
+			s.in, s.note = []Input{lacking("into a metal with a figure", into.Path), class}, errNoEngagement.Error()
 		}
 	}
 	n.work(s)
@@ -240,6 +242,9 @@ func engagementRow(metal, class string, t spec.Thread) (row tables.EngagementRow
 		if row.Set != "class" || row.Source != "roloff-matek" {
 			fine = 1 // the factor is of that table alone
 		}
+		return row, fine, true
+	}
+	if row, ok = tables.Engagement("trial", metal, class); ok {
 		return row, fine, true
 	}
 	if class == "12.9" {

@@ -1,0 +1,302 @@
+package policies
+
+import (
+	"bytes"
+	"cmp"
+	"context"
+	"encoding/json"
+	"errors"
+	"fmt"
+	"slices"
+	"strings"
+
+	"github.com/open-policy-agent/opa/v1/ast"
+	"github.com/open-policy-agent/opa/v1/rego"
+	"github.com/open-policy-agent/opa/v1/topdown"
+)
+
+// An Outcome is what the rules say of one document. Each list is sorted.
+type Outcome struct {
+	Findings   []Finding
+	CannotTell []Gap
+	Guesses    []Guess
+	Judged     map[string][]string // subjects by rule id, for every rule that held
+	Faults     []Fault
+}
+
+// A Finding is what a rule found of one subject.
+type Finding struct {
+	Rule    string         `json:"rule"`
+	Case    string         `json:"case"` // empty if the rule has no cases
+	Subject string         `json:"subject"`
+	At      string         `json:"at"`   // the field to point at; empty for the whole subject
+	Also    []string       `json:"also"` // other subjects that it is about
+	Figures map[string]any `json:"figures"`
+}
+
+// A Gap is a subject, or a whole collection, that a rule could not judge.
+type Gap struct {
+	Rule       string   `json:"rule"`
+	Subject    string   `json:"subject"`
+	Missing    []string `json:"missing"` // fields; `a|b` where either would do
+	Collection string   `json:"collection"`
+}
+
+// A Guess is a judgement that rests on a field marked as a guess.
+type Guess struct {
+	Rule    string   `json:"rule"`
+	Subject string   `json:"subject"`
+	Guessed []string `json:"guessed"`
+}
+
+// A Fault is something wrong with a rule, not with the car.
+type Fault struct {
+	Rule    string // empty if it is not known which
+	Message string
+}
+
+// Evaluate asks every rule about a document. Its error is ctx's, or that the
+// document cannot be read; a rule that fails is a Fault, and the others judge.
+func (e *Engine) Evaluate(ctx context.Context, document any) (Outcome, error) {
+	input, err := ast.InterfaceToValue(document)
+	if err != nil {
+		return Outcome{}, fmt.Errorf("document: %w", err)
+	}
+	said, err := e.ask(ctx, e.query, input)
+	if ctx.Err() != nil {
+		return Outcome{}, ctx.Err()
+	}
+	if err == nil && e.blame(&said) {
+		return e.outcome(said), nil
+	}
+	return e.askOneByOne(ctx, input)
+}
+
+// askOneByOne asks each rule alone, to find the one that fails.
+func (e *Engine) askOneByOne(ctx context.Context, input ast.Value) (Outcome, error) {
+	var all reply
+	for _, r := range e.rules {
+		one, err := json.Marshal(map[string]any{r.ID: e.registry[r.ID]})
+		if err != nil {
+			return Outcome{}, err
+		}
+		query, err := e.prepareQuery(ctx, fmt.Sprintf("data.fitup with data.registry as %s", one))
+		if err != nil {
+			return Outcome{}, err
+		}
+		said, err := e.ask(ctx, query, input)
+		if ctx.Err() != nil {
+			return Outcome{}, ctx.Err()
+		}
+		if err != nil {
+			said = reply{faults: []Fault{{r.ID, err.Error()}}}
+		}
+		for _, failed := range said.failed {
+			said.faults = append(said.faults, Fault{r.ID, located(failed)})
+		}
+		all.add(said)
+	}
+	return e.outcome(all), nil
+}
+
+// A reply is what data.fitup holds, undecoded: an own rule may have put anything
+// into its sets.
+type reply struct {
+	Findings   []json.RawMessage          `json:"findings"`
+	CannotTell []json.RawMessage          `json:"cannot_tell"`
+	Guesses    []json.RawMessage          `json:"guesses"`
+	Strays     []json.RawMessage          `json:"strays"`
+	Judged     map[string]json.RawMessage `json:"judged"`
+
+	failed []topdown.Error // built-in calls that failed, in silence otherwise
+	faults []Fault
+}
+
+func (r *reply) add(o reply) {
+	r.Findings = append(r.Findings, o.Findings...)
+	r.CannotTell = append(r.CannotTell, o.CannotTell...)
+	r.Guesses = append(r.Guesses, o.Guesses...)
+	r.Strays = append(r.Strays, o.Strays...)
+	if r.Judged == nil {
+		r.Judged = map[string]json.RawMessage{}
+	}
+	for id, subjects := range o.Judged {
+		r.Judged[id] = subjects
+	}
+	r.faults = append(r.faults, o.faults...)
+}
+
+// ask runs one query under the engine's limits of time and memory.
+func (e *Engine) ask(ctx context.Context, query rego.PreparedEvalQuery, input ast.Value) (reply, error) {
+	ctx, stop := context.WithTimeoutCause(ctx, e.timeout, fmt.Errorf("no answer within %v", e.timeout))
+	defer stop()
+	ctx, stop = watchHeap(ctx, e.heap)
+	defer stop()
+
+	var said reply
+	results, err := query.Eval(ctx, rego.EvalParsedInput(input), rego.EvalBuiltinErrorList(&said.failed))
+	switch {
+	case topdown.IsCancel(err):
+		return said, context.Cause(ctx)
+	case err != nil:
+		return said, plainEval(err)
+	case len(results) == 0:
+		return said, errors.New("no answer")
+	}
+	text, err := json.Marshal(results[0].Expressions[0].Value)
+	if err != nil {
+		return said, err
+	}
+	return said, json.Unmarshal(text, &said)
+}
+
+// blame turns failed calls into faults of the rules that they stand in. It
+// reports false if it cannot: the call stands in what rules share.
+func (e *Engine) blame(said *reply) bool {
+	for _, failed := range said.failed {
+		if failed.Location == nil {
+			return false
+		}
+		r, ok := e.byFile[failed.Location.File]
+		if !ok {
+			return false
+		}
+		said.faults = append(said.faults, Fault{r.ID, located(failed)})
+	}
+	return true
+}
+
+func located(e topdown.Error) string {
+	text := strings.ReplaceAll(e.Message, "\n", ";")
+	if e.Location == nil {
+		return text
+	}
+	return fmt.Sprintf("%s:%d: %s", e.Location.File, e.Location.Row, text)
+}
+
+func plainEval(err error) error {
+	if e, ok := errors.AsType[*topdown.Error](err); ok {
+		return errors.New(located(*e))
+	}
+	return err
+}
+
+// outcome decodes, checks and sorts a reply.
+func (e *Engine) outcome(said reply) Outcome {
+	o := Outcome{Judged: map[string][]string{}, Faults: said.faults}
+	for _, f := range decodeAll[Finding](said.Findings, &o.Faults) {
+		if err := e.checkFinding(f); err != nil {
+			o.Faults = append(o.Faults, Fault{f.Rule, fmt.Sprintf("%s: finding on %s: %v", e.byID[f.Rule].File, f.Subject, err)})
+			continue
+		}
+		o.Findings = append(o.Findings, f)
+	}
+	slices.SortFunc(o.Findings, func(a, b Finding) int {
+		return cmp.Or(strings.Compare(a.Rule, b.Rule), strings.Compare(a.Subject, b.Subject), strings.Compare(a.Case, b.Case),
+			slices.Compare(a.Also, b.Also), strings.Compare(a.At, b.At), strings.Compare(fmt.Sprint(a.Figures), fmt.Sprint(b.Figures)))
+	})
+	o.CannotTell = merged(decodeAll[Gap](said.CannotTell, &o.Faults),
+		func(g Gap) [3]string { return [3]string{g.Rule, g.Subject, g.Collection} }, func(g *Gap) *[]string { return &g.Missing })
+	o.Guesses = merged(decodeAll[Guess](said.Guesses, &o.Faults),
+		func(g Guess) [3]string { return [3]string{g.Rule, g.Subject} }, func(g *Guess) *[]string { return &g.Guessed })
+	for id, raw := range said.Judged {
+		var subjects []string
+		if err := json.Unmarshal(raw, &subjects); err != nil {
+			o.Faults = append(o.Faults, Fault{id, fmt.Sprintf("%s: judges: a subject is no path", e.byID[id].File)})
+			continue
+		}
+		o.Judged[id] = subjects // the set comes sorted
+	}
+	for _, s := range decodeAll[stray](said.Strays, &o.Faults) {
+		o.Faults = append(o.Faults, Fault{s.Rule, e.byID[s.Rule].File + ": " + s.fault(e.byID[s.Rule].Subject)})
+	}
+	slices.SortFunc(o.Faults, func(a, b Fault) int {
+		return cmp.Or(strings.Compare(a.Rule, b.Rule), strings.Compare(a.Message, b.Message))
+	})
+	o.Faults = slices.Compact(o.Faults)
+	return o
+}
+
+// A stray is a subject that a rule should not have spoken of.
+type stray struct{ Rule, Found, Judged string }
+
+func (s stray) fault(collection string) string {
+	if s.Found != "" {
+		return s.Found + ": found, but not judged"
+	}
+	return s.Judged + ": judged, but not one of " + collection
+}
+
+// decodeAll decodes each of raw, or makes it a fault of the rule it names.
+func decodeAll[T any](raw []json.RawMessage, faults *[]Fault) []T {
+	var all []T
+	for _, one := range raw {
+		var v T
+		decoder := json.NewDecoder(bytes.NewReader(one))
+		decoder.DisallowUnknownFields()
+		if err := decoder.Decode(&v); err != nil {
+			var of struct{ Rule string }
+			_ = json.Unmarshal(one, &of) // fitup.rego puts the rule there
+			*faults = append(*faults, Fault{of.Rule, fmt.Sprintf("%s: %v", one, err)})
+			continue
+		}
+		all = append(all, v)
+	}
+	return all
+}
+
+// merged sorts, and joins the fields named for one subject: a rule may judge a
+// subject for two reasons.
+func merged[T any](all []T, about func(T) [3]string, fields func(*T) *[]string) []T {
+	slices.SortFunc(all, func(a, b T) int {
+		x, y := about(a), about(b)
+		return slices.Compare(x[:], y[:])
+	})
+	var out []T
+	for _, each := range all {
+		if n := len(out); n > 0 && about(out[n-1]) == about(each) {
+			list := fields(&out[n-1])
+			*list = append(*list, *fields(&each)...)
+			continue
+		}
+		out = append(out, each)
+	}
+	for i := range out {
+		list := fields(&out[i])
+		slices.Sort(*list)
+		*list = slices.Compact(*list)
+	}
+	return out
+}
+
+// checkFinding holds a finding to what its rule's METADATA promises.
+func (e *Engine) checkFinding(f Finding) error {
+	r := e.byID[f.Rule]
+	c, ok := r.Case(f.Case)
+	if !ok {
+		return fmt.Errorf("case %q is none of %q", f.Case, r.CaseNames())
+	}
+	for name, value := range f.Figures {
+		figure, ok := r.Figures[name]
+		if !ok {
+			return fmt.Errorf("figure %q is not in METADATA", name)
+		}
+		switch value.(type) {
+		case float64:
+			ok = !slices.Contains([]string{"text", "date", "path"}, figure.Dimension)
+		case string:
+			ok = slices.Contains([]string{"text", "date", "path"}, figure.Dimension)
+		default:
+			ok = false
+		}
+		if !ok {
+			return fmt.Errorf("figure %s: %v is no %s", name, value, figure.Dimension)
+		}
+	}
+	for _, name := range Placeholders(c.Message) {
+		if _, ok := f.Figures[name]; !ok && name != "subject" {
+			return fmt.Errorf("figure %q of the message is missing", name)
+		}
+	}
+	return nil
+}

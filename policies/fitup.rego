@@ -1,0 +1,71 @@
+# METADATA
+# title: What every rule that holds says of one document
+# description: |
+#   The one entry point over all rules. `data.registry` names the rules that are
+#   loaded and says where each stands, in which stages it holds, to which
+#   rulebook it belongs and which collection it judges; `input` is the document.
+#   A rule is asked only for what it found and whom it judged. What it could not
+#   tell, and what rests on a guess, is worked out here once for all of them.
+# entrypoint: true
+package fitup
+
+import data.lib.needs
+import data.lib.scope
+
+# findings are what the rules found, each with the id of its rule.
+findings contains object.union(finding, {"rule": id}) if {
+	some id in scope.holds
+	rule := data.registry[id]
+	some finding in data.rules[rule.area][rule.name].findings
+}
+
+# judged lists the subjects that each rule applied to.
+judged[id] := {judgement.subject | some judgement in data.rules[rule.area][rule.name].judges} if {
+	some id in scope.holds
+	rule := data.registry[id]
+}
+
+# cannot_tell lists the subjects that a rule applied to without a field it
+# needs. A rule that found something had all it needed to find it.
+cannot_tell contains {"rule": id, "subject": judgement.subject, "missing": missing} if {
+	some id in scope.holds
+	rule := data.registry[id]
+	found := {finding.subject | some finding in data.rules[rule.area][rule.name].findings}
+	some judgement in data.rules[rule.area][rule.name].judges
+	not judgement.subject in found
+	missing := needs.missing(scope.subjects[rule.subject][judgement.subject], judgement.needs)
+	missing != []
+}
+
+# A collection that the spec does not mention leaves a rule nothing to look at.
+cannot_tell contains {"rule": id, "collection": collection} if {
+	some id in scope.holds
+	collection := data.registry[id].subject
+	collection in input.unknown
+}
+
+# guesses lists what a rule took as given although its author only guessed it,
+# whether the rule found something or not.
+guesses contains {"rule": id, "subject": judgement.subject, "guessed": guessed} if {
+	some id in scope.holds
+	rule := data.registry[id]
+	unsure := judged[id] & scope.unsure[rule.subject]
+	unsure != set()
+	some judgement in data.rules[rule.area][rule.name].judges
+	judgement.subject in unsure
+	guessed := needs.guessed(scope.subjects[rule.subject][judgement.subject], judgement.needs)
+	guessed != []
+}
+
+# strays are faults of a rule: it found something on a subject that it did not
+# judge, or judged one that is not in its collection.
+strays contains {"rule": id, "found": subject} if {
+	some id in scope.holds
+	rule := data.registry[id]
+	some subject in ({finding.subject | some finding in data.rules[rule.area][rule.name].findings} - judged[id])
+}
+
+strays contains {"rule": id, "judged": subject} if {
+	some id in scope.holds
+	some subject in (judged[id] - object.keys(scope.subjects[data.registry[id].subject]))
+}

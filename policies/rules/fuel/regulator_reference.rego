@@ -1,0 +1,69 @@
+# METADATA
+# title: Regulator that is not what the map reckons with
+# description: |
+#   Injectors pass fuel by the difference between rail and manifold. On a
+#   boosted engine a regulator that does not follow the manifold gives less
+#   and less as boost rises; one with another base than the map was made with
+#   is wrong everywhere.
+# related_resources:
+#   - ref: common-practice
+#     description: rail pressure over manifold pressure is what an injector works at
+# custom:
+#   cases:
+#     fixed:
+#       level: fault
+#       message: "the engine is {induction}, and the fuel regulator does not follow the manifold"
+#     base:
+#       level: fault
+#       message: "the fuel regulator holds {base}; the map was made with {wanted}"
+#   subject: fuel
+#   stages: [joined, filled, first_start, event]
+#   figures:
+#     base: {dimension: pressure, like: regulator.base}
+#     wanted: {dimension: pressure, like: regulator.base}
+#     induction: {dimension: text}
+#   fix: connect the reference to the manifold and set the base with it off, or have the map made for what is fitted
+#   rulebook: workshop
+#   confidence: practice
+package rules.fuel.regulator_reference
+
+import data.rules.fuel.limits.regulator_reference as limits
+
+boosted := {"turbocharged", "supercharged"}
+
+judges contains {"subject": fuel.path, "needs": ["regulator.base", "tune.base_fuel_pressure"]} if some fuel in input.fuel
+
+judges contains {"subject": fuel.path, "needs": ["regulator.follows_manifold"]} if {
+	some fuel in input.fuel
+	fuel.engine.induction in boosted
+}
+
+judges contains {"subject": fuel.path, "needs": ["engine.induction", "regulator.follows_manifold"]} if {
+	some fuel in input.fuel
+	not fuel.engine.induction
+}
+
+findings contains {
+	"subject": fuel.path,
+	"at": "regulator.follows_manifold",
+	"case": "fixed",
+	"figures": {"induction": fuel.engine.induction},
+} if {
+	some fuel in input.fuel
+	fuel.engine.induction in boosted
+	fuel.regulator.follows_manifold == false
+}
+
+findings contains {
+	"subject": fuel.path,
+	"at": "regulator.base",
+	"case": "base",
+	"figures": {"base": fuel.regulator.base, "wanted": fuel.tune.base_fuel_pressure},
+} if {
+	some fuel in input.fuel
+	differ(fuel.regulator.base, fuel.tune.base_fuel_pressure)
+}
+
+differ(one, other) if one > other + limits.base_off.value
+
+differ(one, other) if other > one + limits.base_off.value

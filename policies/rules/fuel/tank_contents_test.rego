@@ -1,0 +1,146 @@
+package rules.fuel.tank_contents_test
+
+import data.lib.cases_test as trial
+import data.rules.fuel.tank_contents
+
+cases := {
+	"stronger": {
+		"input": {
+			"tunes": [{
+				"path": "driveline.tune",
+				"fuel": "E85",
+				"cell": {"filled_with": "E85"},
+				"follows_fuel": false,
+				"calc": {"map_ethanol": 0.5, "tank_ethanol": 0.6005},
+			}],
+		},
+		"want": [{
+			"subject": "driveline.tune",
+			"at": "fuel",
+			"case": "share",
+			"figures": {"tank_share": 0.6005, "map_share": 0.5},
+		}],
+	},
+	"a little stronger": {
+		"input": {
+			"tunes": [{
+				"path": "driveline.tune",
+				"fuel": "E85",
+				"cell": {"filled_with": "E85"},
+				"follows_fuel": false,
+				"calc": {"map_ethanol": 0.5, "tank_ethanol": 0.6},
+			}],
+		},
+		"want": [],
+	},
+	"weaker": {
+		"input": {
+			"tunes": [{
+				"path": "driveline.tune",
+				"fuel": "E85",
+				"cell": {"filled_with": "E85"},
+				"follows_fuel": false,
+				"calc": {"map_ethanol": 0.6005, "tank_ethanol": 0.5},
+			}],
+		},
+		"want": [{"subject": "driveline.tune", "case": "share"}],
+	},
+	"a little weaker": {
+		"input": {
+			"tunes": [{
+				"path": "driveline.tune",
+				"fuel": "E85",
+				"cell": {"filled_with": "E85"},
+				"follows_fuel": false,
+				"calc": {"map_ethanol": 0.6, "tank_ethanol": 0.5},
+			}],
+		},
+		"want": [],
+	},
+	"a sensor makes up": {
+		"input": {
+			"tunes": [{
+				"path": "driveline.tune",
+				"fuel": "E85",
+				"cell": {"filled_with": "E85"},
+				"follows_fuel": true,
+				"calc": {"map_ethanol": 0.5, "tank_ethanol": 0.6005},
+			}],
+		},
+		"want": [],
+	},
+	"methanol in the tank": {
+		"input": {
+			"tunes": [{
+				"path": "driveline.tune",
+				"fuel": "E85",
+				"cell": {"filled_with": "methanol"},
+				"follows_fuel": false,
+				"calc": {"map_ethanol": 0.5, "tank_ethanol": 0.5},
+			}],
+		},
+		"want": [{
+			"subject": "driveline.tune",
+			"at": "fuel",
+			"case": "kind",
+			"figures": {"tank": "methanol", "map": "E85"},
+		}],
+	},
+	"map for methanol": {
+		"input": {
+			"tunes": [{
+				"path": "driveline.tune",
+				"fuel": "methanol",
+				"cell": {"filled_with": "E85"},
+				"follows_fuel": false,
+				"calc": {"map_ethanol": 0.5, "tank_ethanol": 0.5},
+			}],
+		},
+		"want": [{
+			"subject": "driveline.tune",
+			"at": "fuel",
+			"case": "kind",
+			"figures": {"tank": "E85", "map": "methanol"},
+		}],
+	},
+	"methanol for methanol": {
+		"input": {
+			"tunes": [{
+				"path": "driveline.tune",
+				"fuel": "methanol",
+				"cell": {"filled_with": "methanol"},
+				"follows_fuel": false,
+				"calc": {"map_ethanol": 0.5, "tank_ethanol": 0.5},
+			}],
+		},
+		"want": [],
+	},
+	"as it should be": {
+		"input": {
+			"tunes": [{
+				"path": "driveline.tune",
+				"fuel": "E85",
+				"cell": {"filled_with": "E85"},
+				"follows_fuel": false,
+				"calc": {"map_ethanol": 0.5, "tank_ethanol": 0.5},
+			}],
+		},
+		"want": [],
+	},
+	"not known": {
+		"input": {"tunes": [{"path": "driveline.tune", "follows_fuel": false}]},
+		"want": [{
+			"subject": "driveline.tune",
+			"missing": ["fuel", "cell.filled_with", "calc.map_ethanol", "calc.tank_ethanol"],
+		}],
+	},
+	"not known, with a sensor": {
+		"input": {"tunes": [{"path": "driveline.tune", "follows_fuel": true}]},
+		"want": [{"subject": "driveline.tune", "missing": ["fuel", "cell.filled_with"]}],
+	},
+}
+
+test_cases[name] if {
+	some name, each in cases
+	trial.agrees(tank_contents, "tunes", each.want) with input as each.input
+}

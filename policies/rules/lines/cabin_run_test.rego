@@ -1,0 +1,32 @@
+package rules.lines.cabin_run_test
+
+import data.lib.cases_test as trial
+import data.rules.lines.cabin_run
+
+cases := {
+	"through the cabin": {
+		"input": {"lines": [{"path": "lines.feed", "service": "coolant", "through": ["cabin"]}]},
+		"want": [{"subject": "lines.feed", "at": "through", "figures": {"service": "coolant"}}],
+	},
+	"through the boot": {
+		"input": {"lines": [{"path": "lines.feed", "service": "coolant", "through": ["boot"]}]},
+		"want": [],
+	},
+	"not said": {
+		"input": {"lines": [{"path": "lines.feed", "service": "coolant"}]},
+		"want": [{"subject": "lines.feed", "missing": ["through"]}],
+	},
+	"service not said": {
+		"input": {"lines": [{"path": "lines.feed", "through": ["cabin"]}]},
+		"want": [{"subject": "lines.feed", "missing": ["service"]}],
+	},
+	"fuel may pass": {
+		"input": {"lines": [{"path": "lines.feed", "service": "fuel", "through": ["cabin"]}]},
+		"want": [],
+	},
+}
+
+test_cases[name] if {
+	some name, each in cases
+	trial.agrees(cabin_run, "lines", each.want) with input as each.input
+}

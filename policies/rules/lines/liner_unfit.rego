@@ -1,0 +1,58 @@
+# METADATA
+# title: Liner that its fluid attacks
+# description: |
+#   A liner that its fluid attacks swells, softens or crumbles. It closes the
+#   bore, sheds pieces into what lies behind it, and leaks in the end. Only
+#   pairs that a published source calls unfit are found here; the maker's own
+#   approval counts for more.
+# related_resources:
+#   - ref: seal-maker-guide
+#     description: elastomers in brake fluid and in fuel
+#   - ref: elastomers-e10-immersion
+#     description: elastomers and polyamides in E10
+#   - ref: doe-e85-handbook
+#     description: materials for E85
+# custom:
+#   level: fault
+#   subject: lines
+#   stages: [trial_fit, joined, filled, first_start, event]
+#   message: "{subject} carries {fluid} in a liner of {liner}, which it attacks"
+#   figures:
+#     liner: {dimension: text}
+#     fluid: {dimension: text}
+#   fix: fit a hose whose liner suits the fluid, or write down the approval of its maker; then look at what lies downstream of the old one
+#   rulebook: workshop
+#   confidence: published
+package rules.lines.liner_unfit
+
+carried := {
+	"fuel", "fuel vapour", "engine oil", "gearbox oil", "axle oil", "crankcase breath",
+	"steering fluid", "coolant", "water", "charge air", "brake fluid", "clutch fluid",
+}
+
+judges contains {"subject": line.path, "needs": ["kind.liner", "fluid"]} if {
+	some line in input.lines
+	line.service in carried
+}
+
+judges contains {"subject": line.path, "needs": ["service", "kind.liner", "fluid"]} if {
+	some line in input.lines
+	not line.service
+}
+
+findings contains {
+	"subject": line.path,
+	"at": "kind.liner",
+	"figures": {"liner": line.kind.liner, "fluid": line.fluid},
+} if {
+	some line in input.lines
+	line.service in carried
+	count([1 | some fuel in line.kind.approved_for; fuel == line.fuel]) == 0
+	count([1 | some service in line.kind.for; service == line.service]) == 0
+
+	some row in data.tables.materials.rows
+	row.material == line.kind.liner
+	row.fluid == line.fluid
+	row.verdict == "unfit"
+	row.confidence == "published"
+}
