@@ -2,8 +2,13 @@ package policies
 
 import (
 	"context"
-	"fmt"
 	"testing"
+	"time"
+
+	"fitup/spec"
+	"fitup/spec/document"
+	"fitup/spec/tree"
+	"fitup/spec/workings"
 )
 
 // BenchmarkNew is what every run of the program pays before it judges.
@@ -15,25 +20,26 @@ func BenchmarkNew(b *testing.B) {
 	}
 }
 
-// BenchmarkEvaluate judges a document of a full-sized car's hoses.
+// BenchmarkEvaluate judges a full-sized car with its driveline.
 func BenchmarkEvaluate(b *testing.B) {
 	e, err := New(context.Background(), Options{})
 	if err != nil {
 		b.Fatal(err)
 	}
-	half := map[string]any{"form": "37-flare", "gender": "male"}
-	var lines, joints []any
-	for i := range 30 {
-		path := fmt.Sprintf("lines.a%d", i)
-		lines = append(lines, map[string]any{"path": path, "clips": 0.3, "hose": map[string]any{"length": 1.0}})
-		for _, end := range []string{".from", ".to"} {
-			joints = append(joints, map[string]any{"path": path + end, "kind": "line", "here": half, "there": half})
-		}
+	t, name, err := tree.Open("../cars/squall.toml")
+	if err != nil {
+		b.Fatal(err)
 	}
-	document := joined(lines...)
-	document["joints"] = joints
+	outfit := spec.NewOutfit(t)
+	car, ok := outfit.Car(name)
+	if !ok {
+		b.Fatal(outfit.Problems())
+	}
+	joined := document.Join(car, time.Date(2026, 11, 25, 0, 0, 0, 0, time.UTC))
+	workings.Derive(joined)
+	encoded := joined.Encode()
 	for b.Loop() {
-		if _, err := e.Evaluate(context.Background(), document); err != nil {
+		if _, err := e.Evaluate(context.Background(), encoded); err != nil {
 			b.Fatal(err)
 		}
 	}

@@ -20,8 +20,6 @@ var builtins = []string{
 	"concat",
 	"contains",
 	"count",
-	"div",
-	"endswith",
 	"eq",
 	"equal",
 	"gt",
@@ -31,19 +29,15 @@ var builtins = []string{
 	"lower",
 	"lt",
 	"lte",
-	"max",
-	"min",
 	"minus",
 	"mul",
 	"neq",
 	"object.get",
 	"object.keys",
 	"object.union",
-	"or",
 	"plus",
 	"split",
 	"startswith",
-	"sum",
 }
 
 // capabilities are what the rules are parsed and compiled with.

@@ -65,7 +65,8 @@ type Figure struct {
 	// or one of text, number, date and path.
 	Dimension string `yaml:"dimension"`
 	// Like is the field of the subject whose written unit the figure is printed
-	// in. If empty, it is printed in the unit that the car prefers.
+	// in, or several joined by `|`, of which the first that is written counts. If
+	// empty, it is printed in the unit that the car prefers.
 	Like string `yaml:"like"`
 }
 

@@ -220,8 +220,13 @@ func (rt *ruleTest) checkReferences() {
 		rt.Fatalf("METADATA: subject: the document has no collection %q", rt.rule.Subject)
 	}
 	for name, figure := range rt.rule.Figures {
-		if _, ok := s.dotted(subject, figure.Like); figure.Like != "" && !ok {
-			rt.Errorf("METADATA: figures.%s.like: %s have no field %q", name, rt.rule.Subject, figure.Like)
+		if figure.Like == "" {
+			continue
+		}
+		for way := range strings.SplitSeq(figure.Like, "|") {
+			if _, ok := s.dotted(subject, way); !ok {
+				rt.Errorf("METADATA: figures.%s.like: %s have no field %q", name, rt.rule.Subject, way)
+			}
 		}
 	}
 	for _, r := range rt.module.parsed.Rules {

@@ -57,8 +57,8 @@ func (v *verdict) print(rule *policies.Rule, subject string, kind policies.Figur
 
 // unitLike is the unit to print a figure in.
 func (v *verdict) unitLike(rule *policies.Rule, subject, like string, dimension unit.Dimension) string {
-	if like != "" {
-		if leaf := v.doc.Resolve(rule.Subject, subject, like).Leaf; leaf != nil {
+	for way := range strings.SplitSeq(like, "|") {
+		if leaf := v.doc.Resolve(rule.Subject, subject, way).Leaf; leaf != nil {
 			if _, symbol := leaf.Written(); symbol != "" && slices.Contains(dimension.Units(), symbol) {
 				return symbol
 			}

@@ -42,9 +42,9 @@ func (d *Document) Resolve(collection, subject, field string) Field {
 		return out
 	}
 	if f, ok := v.Interface().(Figure); ok {
-		out.Figure = &f
-		if len(f.Missing) > 0 {
-			out.Missing = f.Missing
+		out.Figure, out.Missing = &f, f.Missing
+		if len(f.Missing) == 0 { // nobody can write a computed field; its subject can be looked at
+			out.Missing = []string{subject}
 		}
 	}
 	if v.CanAddr() {

@@ -91,13 +91,14 @@ var pumpOf = map[string]string{
 // the regulator with boost, the relief valve of the pump, the cap.
 func (n *notebook) systemPressures(l *document.Line) []Input {
 	var in []Input
-	if name, driven := pumpOf[l.Service]; driven && l.Flow == "pump" {
+	pumped := l.Flow == "pump" || l.Flow == "pressure"
+	if name, driven := pumpOf[l.Service]; driven && pumped {
 		if pump := n.d.Given.Pumps.Named[name]; pump != nil {
 			in = append(in, n.said("p_relief", &pump.Relief))
 		}
 	}
 	switch {
-	case l.Service == "fuel" && l.Flow == "pump" && len(n.d.Fuel) > 0:
+	case l.Service == "fuel" && pumped && len(n.d.Fuel) > 0:
 		f := &n.d.Fuel[0]
 		in = append(in, n.worked("p_rail", &f.Calc.Pressure), n.said("p_relief", &f.Pump.Relief))
 	case l.Service == "coolant" && len(n.d.Cooling) > 0:

@@ -18,14 +18,12 @@ func (n *notebook) shafts() {
 			to:      &s.Calc.Whirling,
 			formula: "ω = (π/L)² √(E I / m'), uniform tube on simple supports", source: "shigley-9e", clause: "eq. 7-22",
 			note: "a worn slip joint, a bent tube or a mid bearing lowers it; length taken face to face",
+			unit: n.worked("ω_top", &s.Calc.TopSpeed).Unit,
 			in:   []Input{n.said("D", &s.Tube.Outer), n.said("wall", &s.Tube.Wall), n.said("L", &s.Length), modulus, density},
 			by: func(x []float64) (float64, error) {
 				return WhirlingSpeed(Tube{Outer: x[0], Inner: x[0] - 2*x[1]}, x[2], x[3], x[4])
 			},
 		})
-		if at, ok := n.page[&s.Calc.Whirling]; ok { // nobody writes a shaft's length in turns
-			n.trace[at].Unit = n.worked("ω", &s.Calc.TopSpeed).Unit
-		}
 		n.work(step{
 			to:      &s.Calc.Share,
 			formula: "share = ω_top / ω", source: "common-practice",

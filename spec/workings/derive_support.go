@@ -1,7 +1,6 @@
 package workings
 
 import (
-	"cmp"
 	"fmt"
 	"slices"
 	"strings"
@@ -195,51 +194,71 @@ func (n *notebook) hoisting(c *document.SupportCase, in, out, lump load, on supp
 	})
 }
 
+// A bearing is what the supports bear at one stage, in kg.
+type bearing struct {
+	elastic []float64 // as an estimate where there are more than three
+	rocking []float64 // the most that the floor can make of it
+	err     error
+}
+
+func (on supports) bearing(l load) bearing {
+	b := bearing{err: l.err}
+	if b.err != nil || !known(once(l.in, on.in)) {
+		return b
+	}
+	centre := r2.Vec{X: l.Centre.X, Y: l.Centre.Y}
+	if b.elastic, b.err = Reactions(l.Mass, centre, on.at); b.err == nil { // kg in, kg out
+		b.rocking, b.err = WorstReactions(l.Mass, centre, on.at)
+	}
+	return b
+}
+
+// over looks through the stages for the extreme load of one support.
+func over(stages []bearing, support int, of func(bearing) []float64, extreme func([]float64) float64) func([]float64) (float64, error) {
+	var loads []float64
+	for _, b := range stages {
+		if b.err != nil {
+			return always(0, b.err)
+		}
+		if of(b) != nil {
+			loads = append(loads, of(b)[support])
+		}
+	}
+	if len(loads) == 0 { // an input is missing
+		return always(0, nil)
+	}
+	return always(extreme(loads), nil)
+}
+
 // standLoads works out what each stand bears.
 func (n *notebook) standLoads(in, out, lump load, on supports) {
-	var stages []load
+	rests := load{in: on.in}.joined(out)
+	var stages []bearing
 	if n.d.Composition == document.CarWithDriveline {
+		rests = rests.joined(in)
 		for i := range sweep {
-			stages = append(stages, n.onHook(in, lump, float64(i)/sweep))
+			stages = append(stages, on.bearing(onHook(in, lump, float64(i)/sweep)))
 		}
 	}
-	stages = append(stages, out)
-	whole := load{in: on.in}
-	for _, l := range stages {
-		whole = whole.joined(l)
-	}
-	bear := func(l load, by func(float64, r2.Vec, []r2.Vec) ([]float64, error)) ([]float64, error) {
-		if l.err != nil || !known(once(l.in, on.in)) {
-			return make([]float64, len(on.at)), l.err
-		}
-		return by(l.Mass, r2.Vec{X: l.Centre.X, Y: l.Centre.Y}, on.at) // kg in, kg out
-	}
-	elastic := "statics on three; on more, rigid car on stands of equal stiffness"
+	stages = append(stages, on.bearing(out))
+	last := stages[len(stages)-1:]
+
+	elastic := func(b bearing) []float64 { return b.elastic }
+	rocking := func(b bearing) []float64 { return b.rocking }
+	const (
+		shared = "by statics on three; on more, a rigid car on stands of equal stiffness"
+		of     = "of all stages, "
+	)
 	for i := range n.d.Stands {
 		s := &n.d.Stands[i]
 		n.capacity(s)
-		each := func(to *document.Figure, formula string, stages []load, rests []Input, pick func(a, b float64) float64,
-			by func(float64, r2.Vec, []r2.Vec) ([]float64, error)) {
-			var value float64
-			var refused error
-			for k, l := range stages {
-				loads, err := bear(l, by)
-				if refused = cmp.Or(refused, err); err != nil {
-					continue
-				}
-				if value = pick(value, loads[i]); k == 0 {
-					value = loads[i]
-				}
-			}
-			n.work(step{to: to, formula: formula, source: "statics", in: once(rests, on.in), by: always(value, refused)})
-		}
 		if n.d.Composition == document.CarWithDriveline {
-			each(&s.Calc.LoadIn, elastic, []load{in}, in.in, larger, Reactions)
+			n.work(step{to: &s.Calc.LoadIn, formula: shared, source: "statics", in: once(in.in, on.in), by: over(stages[:1], i, elastic, slices.Max)})
 		}
-		each(&s.Calc.LoadOut, elastic, []load{out}, out.in, larger, Reactions)
-		each(&s.Calc.LoadMost, "highest of all stages: "+elastic, stages, whole.in, larger, Reactions)
-		each(&s.Calc.LoadLeast, "lowest of all stages: "+elastic, stages, whole.in, smaller, Reactions)
-		each(&s.Calc.Rocking, "highest of all stages, on any three supports", stages, whole.in, larger, WorstReactions)
+		n.work(step{to: &s.Calc.LoadOut, formula: shared, source: "statics", in: once(out.in, on.in), by: over(last, i, elastic, slices.Max)})
+		n.work(step{to: &s.Calc.LoadMost, formula: "highest " + of + shared, source: "statics", in: rests.in, by: over(stages, i, elastic, slices.Max)})
+		n.work(step{to: &s.Calc.LoadLeast, formula: "lowest " + of + shared, source: "statics", in: rests.in, by: over(stages, i, elastic, slices.Min)})
+		n.work(step{to: &s.Calc.Rocking, formula: "highest " + of + "on any three supports", source: "statics", in: rests.in, by: over(stages, i, rocking, slices.Max)})
 		height := first(n.said("h", &s.Height), n.said("h", &n.d.Support[0].Saddle))
 		n.work(step{
 			to:      &s.Calc.Push,
@@ -253,15 +272,12 @@ func (n *notebook) standLoads(in, out, lump load, on supports) {
 }
 
 // onHook is the car while a share of the driveline's weight hangs from the hook.
-func (n *notebook) onHook(in, lump load, share float64) load {
+func onHook(in, lump load, share float64) load {
 	if share == 0 {
 		return in
 	}
 	return in.less(lump.share(share))
 }
-
-func larger(a, b float64) float64  { return max(a, b) }
-func smaller(a, b float64) float64 { return min(a, b) }
 
 // capacity is what one stand is rated for: a rating for a pair is half for each.
 func (n *notebook) capacity(s *document.Stand) {

@@ -426,17 +426,28 @@ func TestLines(t *testing.T) {
 	})
 }
 
+// TestBranch: a hose of less than six tenths of the widest bore carries only a
+// part of the flow. What it is told stands, however often it is derived.
 func TestBranch(t *testing.T) {
-	d, _ := specs{
-		car:  "[lines.main]\nhose = \"1 m of h12\"\nfrom = [\"oil.tank.out\", \"hose\"]\nto = \"open air\"\n[lines.gauge]\nhose = \"1 m of h4\"\nfrom = [\"oil.tank.gauge\", \"hose\"]\nto = \"open air\"\n[oil]\ncarries = \"engine oil\"\ntank = { ports.out = \"-12 male 37-flare\", ports.gauge = \"-4 male 37-flare\" }\n",
-		shop: hoseShop,
-	}.derive(t)
+	text := "[oil]\ncarries = \"engine oil\"\n[oil.tank.ports]\n"
+	lines, shop := "", ""
+	for name, bore := range map[string]string{"main": "20 mm", "second": "12 mm", "gauge": "11.9 mm", "bleed": "20 mm"} {
+		text += name + " = \"-12 male 37-flare\"\n"
+		lines += "[lines." + name + "]\nhose = \"1 m of " + name + "\"\nfrom = [\"oil.tank." + name + "\", \"hose\"]\nto = \"open air\"\n"
+		shop += "[hoses." + name + "]\nbore = \"" + bore + "\"\n"
+	}
+	lines = strings.Replace(lines, "[lines.bleed]\n", "[lines.bleed]\nclimbs = \"all the way\"\n", 1)
+	d, first := specs{car: text + lines, driveline: "[pumps.oil]\nrelief = \"6 bar\"\n", shop: shop}.derive(t)
 	got := map[string]string{}
 	for _, l := range d.Lines {
 		got[l.Name] = l.Flow
 	}
-	if diff := cmp.Diff(map[string]string{"main": "pump", "gauge": "pressure"}, got); diff != "" {
+	if diff := cmp.Diff(map[string]string{"main": "pump", "second": "pump", "gauge": "pressure", "bleed": "pressure"}, got); diff != "" {
 		t.Error(diff)
+	}
+	expect(t, first, map[string]string{"lines.gauge pressure": "6 bar", "lines.gauge velocity": "absent", "lines.second velocity": "missing driveline.pumps.oil.flow"}, 1e-9)
+	if diff := cmp.Diff(first, Derive(d), cmp.AllowUnexported(Input{})); diff != "" {
+		t.Errorf("the second time: %s", diff)
 	}
 }
 
@@ -609,6 +620,26 @@ func TestFastenings(t *testing.T) {
 		{
 			name: "stainless has no proof load here", specs: bolts(`thread = "M8x1.25", class = "A2-70", threads = "dry"`),
 			want: map[string]string{"fasteners.x.bolts torque_most": "missing fasteners.x.bolts.torque-by"},
+		},
+		{ // Four fifths of it in cast aluminium; 0.18 × 0.90 × 33.64 kN × 10 mm is 54.5 N m.
+			name: "tapped aluminium", specs: bolts(`thread = "M10x1.5", class = "8.8", threads = "oiled", into = "cast-aluminium"`),
+			tolerance: 0.002,
+			want:      map[string]string{"fasteners.x.bolts torque_most": "43.6 N m"},
+		},
+		{ // K 0.20 dry and 0.12 with anti-seize.
+			name: "dry", specs: bolts(`thread = "M10x1.5", class = "8.8", threads = "dry", into = "steel"`),
+			tolerance: 0.002,
+			want:      map[string]string{"fasteners.x.bolts torque_most": "60.55 N m"},
+		},
+		{
+			name: "anti-seize", specs: bolts(`thread = "M10x1.5", class = "8.8", threads = "anti-seize", into = "steel"`),
+			tolerance: 0.002,
+			want:      map[string]string{"fasteners.x.bolts torque_most": "36.33 N m"},
+		},
+		{
+			name:  "a drain plug has no class",
+			specs: specs{car: "[oil.tank]\ndrain = { count = 1, thread = \"M14x1.5\", threads = \"dry\" }\n"},
+			want:  map[string]string{"oil.tank.drain torque_most": "missing oil.tank.drain.torque-by", "oil.tank.drain stress_area": "124.5 mm2"},
 		},
 		{
 			name: "a coating without a nut factor", specs: bolts(`thread = "M8x1.25", class = "8.8", threads = "waxed"`),

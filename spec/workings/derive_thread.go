@@ -43,6 +43,11 @@ func (n *notebook) makersTorque(symbol string, f *document.Fastening) Input {
 	return lacking(symbol, n.said(symbol, &f.By).Path)
 }
 
+// isPlug reports whether a fastening is a drain plug, by where it is written.
+func isPlug(path string) bool {
+	return strings.HasSuffix(path, ".drain") || strings.HasSuffix(path, ".plug")
+}
+
 // tightened is the diameter of a thread that is tightened by torque. A pipe
 // thread is not: it has no stress area.
 func (n *notebook) tightened(f *document.Fastening) Input {
@@ -79,6 +84,9 @@ func (n *notebook) strength(f *document.Fastening) {
 // class without a row in the table, such as a stainless one, gives none.
 func (n *notebook) proofStress(f *document.Fastening) Input {
 	class, major := n.said("S_p", &f.Class), n.tightened(f)
+	if !class.Known && !class.asked && isPlug(f.Path) {
+		return n.makersTorque("S_p", f) // nobody knows the class of a drain plug
+	}
 	if !class.Known || !major.Known {
 		return class
 	}

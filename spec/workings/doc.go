@@ -10,4 +10,10 @@
 // The word after "Source:" in a comment is a key of policies/tables/sources,
 // where the full citation lives. The published cases that each formula is held
 // to are in testdata/published.
+//
+// The files whose names begin with derive_ apply the formulas to a document:
+// [Derive] fills in every figure and writes down how, as a [Trace]. A derivation
+// is a step: which figure, by what formula, from which inputs. Whether the figure
+// is known, rests on a guess, or wants something written first follows from the
+// inputs, so that no derivation has to say it.
 package workings

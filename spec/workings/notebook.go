@@ -41,7 +41,9 @@ func join(table, key string) string {
 
 func newNotebook(d *document.Document) *notebook {
 	n := &notebook{
-		d: d, written: map[spec.Leaf]place{}, figures: map[*document.Figure]place{}, page: map[*document.Figure]int{},
+		d: d, page: map[*document.Figure]int{},
+		// A car that says much has some ten thousand values, most of them several times.
+		written: make(map[spec.Leaf]place, 1<<14), figures: make(map[*document.Figure]place, 1<<10),
 	}
 	n.enter(reflect.ValueOf(d).Elem(), "", "", false)
 	return n
@@ -89,6 +91,8 @@ func (n *notebook) enter(v reflect.Value, subject, path string, whole bool) {
 		return
 	case *document.Figure, spec.Leaf:
 		return
+	case *[]document.Port: // no working starts from a port: lines and joints hold theirs
+		return
 	}
 	switch v.Kind() {
 	case reflect.Slice:
@@ -96,9 +100,11 @@ func (n *notebook) enter(v reflect.Value, subject, path string, whole bool) {
 			n.enter(v.Index(i), subject, path, whole)
 		}
 	case reflect.Struct:
-		if own, ok := ownPath(v); ok && own != "" {
+		shape := shapeOf(v.Type())
+		own, ok := shape.ownPath(v)
+		if own != "" {
 			path = own
-			if _, isSubject := v.Type().FieldByName("Subject"); isSubject {
+			if shape.subject {
 				subject = own
 			}
 		} else if at, absent := named[v.Type()]; ok && absent {
@@ -114,7 +120,7 @@ func (n *notebook) enter(v reflect.Value, subject, path string, whole bool) {
 }
 
 func (n *notebook) enterFields(v reflect.Value, subject, path string, whole bool) {
-	for _, f := range fieldsOf(v.Type()) {
+	for _, f := range shapeOf(v.Type()).fields {
 		field := v.Field(f.index)
 		switch {
 		case f.embedded:
@@ -135,13 +141,11 @@ func (n *notebook) enterFields(v reflect.Value, subject, path string, whole bool
 	}
 }
 
-// ownPath is the path that an object carries. The second result is false if it
-// carries none.
-func ownPath(v reflect.Value) (string, bool) {
-	if f := v.FieldByName("Path"); f.IsValid() && f.Kind() == reflect.String {
-		return f.String(), true
-	}
-	return "", false
+// A shape is what enter needs to know of a struct type.
+type shape struct {
+	path    []int // index of its path; nil if it carries none
+	subject bool  // it is an element of a collection
+	fields  []shapeField
 }
 
 const (
@@ -150,7 +154,6 @@ const (
 	isFigure
 )
 
-// A shapeField is what enter needs to know of one field of a struct.
 type shapeField struct {
 	index     int
 	key       string
@@ -159,25 +162,38 @@ type shapeField struct {
 	dimension unit.Dimension
 }
 
-var shapes sync.Map // reflect.Type -> []shapeField
-
-func fieldsOf(t reflect.Type) []shapeField {
-	if known, ok := shapes.Load(t); ok {
-		return known.([]shapeField)
+// ownPath is the path that an object carries. The second result is false if its
+// type carries none.
+func (s shape) ownPath(v reflect.Value) (string, bool) {
+	if s.path == nil {
+		return "", false
 	}
-	var out []shapeField
+	return v.FieldByIndex(s.path).String(), true
+}
+
+var shapes sync.Map // reflect.Type -> shape
+
+func shapeOf(t reflect.Type) shape {
+	if known, ok := shapes.Load(t); ok {
+		return known.(shape)
+	}
+	var s shape
+	if f, ok := t.FieldByName("Path"); ok && f.Type.Kind() == reflect.String {
+		s.path = f.Index
+	}
+	_, s.subject = t.FieldByName("Subject")
 	for i := range t.NumField() {
 		f := t.Field(i)
-		s := shapeField{index: i, embedded: f.Anonymous, dimension: unit.Dimension(f.Tag.Get("dim"))}
+		field := shapeField{index: i, embedded: f.Anonymous, dimension: unit.Dimension(f.Tag.Get("dim"))}
 		switch {
 		case f.Type == reflect.TypeFor[document.Figure]():
-			s.kind, s.key = isFigure, f.Tag.Get("json")
+			field.kind, field.key = isFigure, f.Tag.Get("json")
 		case reflect.PointerTo(f.Type).Implements(reflect.TypeFor[spec.Leaf]()):
-			s.kind, s.key = isLeaf, f.Tag.Get("spec")
+			field.kind, field.key = isLeaf, f.Tag.Get("spec")
 		default:
-			s.key = f.Tag.Get("spec")
-			if s.key == "" {
-				s.key = strings.ReplaceAll(f.Tag.Get("json"), "_", "-")
+			field.key = f.Tag.Get("spec")
+			if field.key == "" {
+				field.key = strings.ReplaceAll(f.Tag.Get("json"), "_", "-")
 			}
 			switch f.Type.Kind() {
 			case reflect.Struct, reflect.Slice, reflect.Pointer:
@@ -185,10 +201,10 @@ func fieldsOf(t reflect.Type) []shapeField {
 				continue
 			}
 		}
-		out = append(out, s)
+		s.fields = append(s.fields, field)
 	}
-	shapes.Store(t, out)
-	return out
+	shapes.Store(t, s)
+	return s
 }
 
 // said is a value of the spec as an input. A pair such as "360 kW at 6900 rpm"
@@ -282,6 +298,7 @@ type step struct {
 	formula        string
 	source, clause string
 	note           string
+	unit           string // to print in; "" for that of the first input of the figure's dimension
 	in             []Input
 	by             func(x []float64) (float64, error) // the values of in, in order
 }
@@ -350,7 +367,7 @@ func (n *notebook) work(s step) {
 	}
 	w := Working{
 		Subject: at.table, Name: at.key, Dimension: at.dimension,
-		Formula: s.formula, Inputs: s.in, Source: s.source, Clause: s.clause, Note: s.note,
+		Formula: s.formula, Inputs: s.in, Source: s.source, Clause: s.clause, Note: s.note, Unit: s.unit,
 	}
 	w.Known = true
 	values := make([]float64, len(s.in))

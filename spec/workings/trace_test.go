@@ -156,13 +156,24 @@ func TestNothingSaid(t *testing.T) {
 }
 
 func TestDeriveTwice(t *testing.T) {
-	d := whole(t)
-	first := Derive(d)
-	if diff := cmp.Diff(first, Derive(d), cmp.AllowUnexported(Input{})); diff != "" {
-		t.Errorf("the second time: %s", diff)
+	for name, d := range compositions(t) {
+		first := Derive(d)
+		if diff := cmp.Diff(first, Derive(d), cmp.AllowUnexported(Input{})); diff != "" {
+			t.Errorf("%s, the second time: %s", name, diff)
+		}
 	}
+	first := Derive(whole(t))
 	if diff := cmp.Diff(first, Derive(whole(t)), cmp.AllowUnexported(Input{})); diff != "" {
 		t.Errorf("another reading of the same files: %s", diff)
+	}
+}
+
+func BenchmarkDerive(b *testing.B) {
+	o := spec.NewOutfit(&tree.Tree{FS: os.DirFS("../testdata/whole")})
+	c, _ := o.Car("car.toml")
+	d := document.Join(c, time.Date(2025, 9, 20, 0, 0, 0, 0, time.UTC))
+	for b.Loop() {
+		Derive(d)
 	}
 }
 

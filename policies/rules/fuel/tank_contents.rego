@@ -24,8 +24,8 @@
 #   figures:
 #     tank: {dimension: text}
 #     map: {dimension: text}
-#     tank_share: {dimension: ratio, like: cell.ethanol}
-#     map_share: {dimension: ratio, like: cell.ethanol}
+#     tank_share: {dimension: ratio, like: cell.ethanol|ethanol}
+#     map_share: {dimension: ratio, like: cell.ethanol|ethanol}
 #   fix: drain the tank, lines and filter and fill with the fuel of the map, or load the map of the fuel
 #   rulebook: workshop
 #   confidence: practice

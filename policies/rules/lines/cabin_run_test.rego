@@ -12,6 +12,14 @@ cases := {
 		"input": {"lines": [{"path": "lines.feed", "service": "coolant", "through": ["boot"]}]},
 		"want": [],
 	},
+	"the driveline's own": {
+		"input": {"lines": [{"path": "lines.feed", "owner": "driveline", "service": "coolant", "through": ["cabin"]}]},
+		"want": [],
+	},
+	"the driveline's own, nothing said": {
+		"input": {"lines": [{"path": "lines.feed", "owner": "driveline"}]},
+		"want": [],
+	},
 	"not said": {
 		"input": {"lines": [{"path": "lines.feed", "service": "coolant"}]},
 		"want": [{"subject": "lines.feed", "missing": ["through"]}],

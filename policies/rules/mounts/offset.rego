@@ -2,7 +2,8 @@
 # title: Mount that does not line up
 # description: |
 #   Where the two halves of a mount stand apart, the bolts pull them together and
-#   the rubber, the shaft line and the housing keep the strain.
+#   the rubber, the shaft line and the housing keep the strain. A box that hangs
+#   on its own loom has no place to be off from.
 # related_resources:
 #   - ref: common-practice
 #     description: the bolts of a mount go in by hand
@@ -22,7 +23,10 @@ package rules.mounts.offset
 
 import data.rules.mounts.limits.offset as limits
 
-judges contains {"subject": mount.path, "needs": ["calc.offset"]} if some mount in input.mounts
+judges contains {"subject": mount.path, "needs": ["calc.offset"]} if {
+	some mount in input.mounts
+	not mount.there.light
+}
 
 findings contains {
 	"subject": mount.path,
@@ -31,5 +35,6 @@ findings contains {
 	"figures": {"offset": mount.calc.offset, "towards": mount.calc.offset_towards, "most": limits.most.value},
 } if {
 	some mount in input.mounts
+	not mount.there.light
 	mount.calc.offset > limits.most.value
 }

@@ -19,6 +19,14 @@ cases := {
 		"input": {"mounts": [{"path": "mounts.left", "there": there, "calc": {"offset": 0.003, "offset_towards": "forward"}}]},
 		"want": [],
 	},
+	"a box on its loom": {
+		"input": {"mounts": [{"path": "mounts.left", "there": {"path": "driveline.mounts.left", "light": true}, "calc": {"offset": 0.00301, "offset_towards": "forward"}}]},
+		"want": [],
+	},
+	"a box on its loom, of no place": {
+		"input": {"mounts": [{"path": "mounts.left", "there": {"path": "driveline.mounts.left", "light": true}}]},
+		"want": [],
+	},
 	"not measured": {
 		"input": {"mounts": [{"path": "mounts.left", "there": there}]},
 		"want": [{"subject": "mounts.left", "missing": ["calc.offset"]}],
