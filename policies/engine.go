@@ -43,7 +43,8 @@ type Options struct {
 
 // An Engine holds rules, compiled. Many goroutines may use it at once.
 type Engine struct {
-	rules    []*Rule // sorted by id
+	rules    []*Rule  // sorted by id
+	names    []string // ids of all rules there are, chosen or not, sorted
 	byID     map[string]*Rule
 	byFile   map[string]*Rule
 	loosened []Loosened
@@ -90,6 +91,10 @@ func New(ctx context.Context, o Options) (*Engine, error) {
 // Rules returns the rules that the engine holds, sorted by id.
 func (e *Engine) Rules() []*Rule { return slices.Clone(e.rules) }
 
+// Names returns the ids of all rules that there are, also of those that were not
+// chosen, sorted.
+func (e *Engine) Names() []string { return slices.Clone(e.names) }
+
 // Rule returns the rule with the given id, or one that it had before.
 func (e *Engine) Rule(id string) (*Rule, bool) {
 	if r, ok := e.byID[id]; ok {
@@ -130,6 +135,10 @@ func (e *Engine) list(o Options) ([]ruleFile, error) {
 			all = append(all, f)
 		}
 	}
+	for _, f := range all {
+		e.names = append(e.names, f.id())
+	}
+	slices.Sort(e.names)
 	return choose(all, o.Only, o.Skip)
 }
 

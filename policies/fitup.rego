@@ -9,63 +9,55 @@
 # entrypoint: true
 package fitup
 
+import data.lib.asked
 import data.lib.needs
 import data.lib.scope
 
 # findings are what the rules found, each with the id of its rule.
 findings contains object.union(finding, {"rule": id}) if {
-	some id in scope.holds
-	rule := data.registry[id]
-	some finding in data.rules[rule.area][rule.name].findings
+	some id, list in asked.findings
+	some finding in list
 }
 
 # judged lists the subjects that each rule applied to.
-judged[id] := {judgement.subject | some judgement in data.rules[rule.area][rule.name].judges} if {
-	some id in scope.holds
-	rule := data.registry[id]
-}
+judged := asked.judged
 
 # cannot_tell lists the subjects that a rule applied to without a field it
 # needs. A rule that found something had all it needed to find it.
 cannot_tell contains {"rule": id, "subject": judgement.subject, "missing": missing} if {
-	some id in scope.holds
-	rule := data.registry[id]
-	found := {finding.subject | some finding in data.rules[rule.area][rule.name].findings}
-	some judgement in data.rules[rule.area][rule.name].judges
-	not judgement.subject in found
-	missing := needs.missing(scope.subjects[rule.subject][judgement.subject], judgement.needs)
+	some id, subjects in asked.doubtful
+	subjects != set()
+	some judgement in asked.judges[id]
+	judgement.subject in subjects
+	missing := needs.missing(scope.subjects[scope.holds[id].subject][judgement.subject], judgement.needs)
 	missing != []
 }
 
 # A collection that the spec does not mention leaves a rule nothing to look at.
-cannot_tell contains {"rule": id, "collection": collection} if {
-	some id in scope.holds
-	collection := data.registry[id].subject
-	collection in input.unknown
+cannot_tell contains {"rule": id, "collection": rule.subject} if {
+	some id, rule in scope.holds
+	rule.subject in input.unknown
 }
 
 # guesses lists what a rule took as given although its author only guessed it,
 # whether the rule found something or not.
 guesses contains {"rule": id, "subject": judgement.subject, "guessed": guessed} if {
-	some id in scope.holds
-	rule := data.registry[id]
-	unsure := judged[id] & scope.unsure[rule.subject]
-	unsure != set()
-	some judgement in data.rules[rule.area][rule.name].judges
-	judgement.subject in unsure
-	guessed := needs.guessed(scope.subjects[rule.subject][judgement.subject], judgement.needs)
+	some id, subjects in asked.unsure
+	subjects != set()
+	some judgement in asked.judges[id]
+	judgement.subject in subjects
+	guessed := needs.guessed(scope.subjects[scope.holds[id].subject][judgement.subject], judgement.needs)
 	guessed != []
 }
 
 # strays are faults of a rule: it found something on a subject that it did not
 # judge, or judged one that is not in its collection.
 strays contains {"rule": id, "found": subject} if {
-	some id in scope.holds
-	rule := data.registry[id]
-	some subject in ({finding.subject | some finding in data.rules[rule.area][rule.name].findings} - judged[id])
+	some id, found in asked.found
+	some subject in (found - asked.judged[id])
 }
 
 strays contains {"rule": id, "judged": subject} if {
-	some id in scope.holds
-	some subject in (judged[id] - object.keys(scope.subjects[data.registry[id].subject]))
+	some id, judged in asked.judged
+	some subject in (judged - object.keys(scope.subjects[scope.holds[id].subject]))
 }

@@ -56,6 +56,7 @@ type CarHead struct {
 	Rulebooks  Names                 `spec:"rulebooks" doc:"rulebooks that the car is held to beside workshop practice"`
 	Units      Choice[unitsWords]    `spec:"units" doc:"units for figures that nobody wrote, such as a computed load"`
 	Origin     Text                  `spec:"origin" doc:"where the axes start; x forward, y left, z up (ISO 8855)"`
+	FrontAxle  Position              `spec:"front-axle" doc:"the point on the ground below the middle of the front axle line, in the car's axes"`
 	Wheelbase  Length                `spec:"wheelbase" doc:"front to rear axle line"`
 	TrackFront Length                `spec:"track-front" doc:"between front tyre centres"`
 	TrackRear  Length                `spec:"track-rear" doc:"between rear tyre centres"`

@@ -136,6 +136,7 @@ func (s *starter) car(name string, driveline *File) {
 	s.key("use", "?", inProse(useWords{}))
 	s.key("driveline", "none", "its file, relative to this one; none for an empty bay")
 	s.key("origin", "?", "where x forward, y left and z up start")
+	s.key("front-axle", "?", "the point on the ground below the middle of the front axle line, from there")
 	s.key("wheelbase", "?", "")
 	s.line("\n[weighing]")
 	s.key("date", "?", "")

@@ -141,6 +141,12 @@ func asWritten(raw any) string {
 		return raw.Format(time.DateOnly)
 	case int64, float64, bool:
 		return fmt.Sprint(raw)
+	case []any:
+		each := make([]string, len(raw))
+		for i, item := range raw {
+			each[i] = asWritten(item)
+		}
+		return strings.Join(each, "; ")
 	}
 	return ""
 }

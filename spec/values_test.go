@@ -107,7 +107,7 @@ func TestGuesses(t *testing.T) {
 		{"flag", &Flag{}, "~true", true, "true"},
 		{"choice", &Choice[metalWords]{}, "~steel", "steel", "steel"},
 		{"date", &Label{}, "~2023", "2023-01-01", "2023"},
-		{"one corner of a box", &Box{}, []any{"~0, 0, 0 mm", "1, 2, 3 m"}, []any{[]any{0.0, 0.0, 0.0}, []any{1.0, 2.0, 3.0}}, ""},
+		{"one corner of a box", &Box{}, []any{"~0, 0, 0 mm", "1, 2, 3 m"}, []any{[]any{0.0, 0.0, 0.0}, []any{1.0, 2.0, 3.0}}, "0, 0, 0 mm; 1, 2, 3 m"},
 	} {
 		t.Run(c.name, func(t *testing.T) {
 			if err := c.leaf.Decode(c.raw); err != nil {

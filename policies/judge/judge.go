@@ -2,6 +2,7 @@ package judge
 
 import (
 	"context"
+	"maps"
 	"runtime"
 	"slices"
 	"strings"
@@ -31,31 +32,78 @@ type Run struct {
 // Judge judges compositions. The report is the same whatever the number of
 // workers. Its error is ctx's.
 func (r *Run) Judge(ctx context.Context, compositions []*spec.Composition) (*Report, error) {
-	verdicts := make([]*verdict, len(compositions))
+	opinions := make([]opinion, len(compositions))
 	err := inParallel(ctx, len(compositions), r.Workers, func(i int) error {
-		v, err := r.one(ctx, compositions[i])
-		verdicts[i] = v
+		var err error
+		opinions[i], err = r.one(ctx, compositions[i])
 		return err
 	})
 	if err != nil {
 		return nil, err
 	}
-	return r.gather(verdicts), nil
+	return r.gather(compositions, opinions), nil
 }
 
-// verdict is what the rules say of one composition.
+// verdict is what the rules say of one composition, with the document that they
+// said it of.
 type verdict struct {
 	*spec.Composition
 	doc     *document.Document
-	trace   workings.Trace
 	outcome policies.Outcome
 }
 
-func (r *Run) one(ctx context.Context, c *spec.Composition) (*verdict, error) {
+// opinion is what a report keeps of a verdict. The document is not kept: a fleet
+// has more of them than memory.
+type opinion struct {
+	findings []Finding
+	wants    []want
+	unjudged int // dangers that could not tell, by subject
+	judged   int
+	areas    map[string]bool
+	faults   []policies.Fault
+}
+
+func (r *Run) one(ctx context.Context, c *spec.Composition) (opinion, error) {
 	doc := document.Join(c, r.Date)
-	trace := workings.Derive(doc)
+	workings.Derive(doc)
 	outcome, err := r.Engine.Evaluate(ctx, doc.Encode())
-	return &verdict{c, doc, trace, outcome}, err
+	if err != nil {
+		return opinion{}, err
+	}
+	v := &verdict{c, doc, outcome}
+	return v.opinion(r.Engine), nil
+}
+
+func (v *verdict) opinion(engine *policies.Engine) opinion {
+	o := opinion{areas: map[string]bool{}, faults: v.outcome.Faults}
+	guesses := map[string][]string{}
+	for _, guess := range v.outcome.Guesses {
+		rule, _ := engine.Rule(guess.Rule)
+		for _, need := range guess.Guessed {
+			key := guess.Rule + "|" + guess.Subject
+			guesses[key] = append(guesses[key], v.doc.Resolve(rule.Subject, guess.Subject, need).Path)
+		}
+	}
+	for _, found := range v.outcome.Findings {
+		rule, _ := engine.Rule(found.Rule)
+		f := v.place(rule, found)
+		f.Guessed = guesses[found.Rule+"|"+found.Subject]
+		o.findings = append(o.findings, f)
+	}
+	for _, gap := range v.outcome.CannotTell {
+		rule, _ := engine.Rule(gap.Rule)
+		if rule.Level == policies.LevelDanger {
+			o.unjudged++
+		}
+		o.wants = append(o.wants, v.wants(rule, gap)...)
+	}
+	for rule, subjects := range v.outcome.Judged {
+		o.judged += len(subjects)
+		if area, _, _ := strings.Cut(rule, "."); len(subjects) > 0 {
+			o.areas[area] = true
+		}
+	}
+	return o
 }
 
 // inParallel calls do for 0 to n-1 on several workers and returns the first
@@ -93,37 +141,29 @@ func inParallel(ctx context.Context, n, workers int, do func(i int) error) error
 	return nil
 }
 
-func (r *Run) gather(verdicts []*verdict) *Report {
-	report := &Report{Date: r.Date, Digest: r.Engine.Digest(), Traces: map[string]workings.Trace{}}
+func (r *Run) gather(compositions []*spec.Composition, opinions []opinion) *Report {
+	report := &Report{Date: r.Date, Digest: r.Engine.Digest()}
 	report.Faults = append(report.Faults, r.Engine.Faults()...)
-	g := gatherer{run: r, report: report, shared: map[string]int{}, measures: map[string]*Measure{}, areas: map[string]bool{}}
-	for _, v := range verdicts {
-		g.add(v)
+	g := gatherer{report: report, shared: map[string]int{}, measures: map[string]*Measure{}, areas: map[string]bool{}}
+	for i, o := range opinions {
+		g.add(compositions[i], o)
 	}
 	g.finish()
 	if r.Fleet {
-		fitted(report, compositionsOf(verdicts))
+		fitted(report, compositions)
 	}
-	r.waive(report, filesOf(verdicts))
+	r.waive(report, filesOf(compositions))
 	sortFindings(report.Findings)
 	sortFindings(report.Waived)
 	return report
 }
 
-func compositionsOf(verdicts []*verdict) []*spec.Composition {
-	out := make([]*spec.Composition, len(verdicts))
-	for i, v := range verdicts {
-		out[i] = v.Composition
-	}
-	return out
-}
-
-// filesOf lists every file of the verdicts once, in the order met.
-func filesOf(verdicts []*verdict) []*spec.File {
+// filesOf lists every file of the compositions once, in the order met.
+func filesOf(compositions []*spec.Composition) []*spec.File {
 	var files []*spec.File
 	seen := map[*spec.File]bool{nil: true}
-	for _, v := range verdicts {
-		for _, f := range []*spec.File{v.Car, v.Driveline, v.Shop} {
+	for _, c := range compositions {
+		for _, f := range []*spec.File{c.Car, c.Driveline, c.Shop} {
 			if !seen[f] {
 				seen[f] = true
 				files = append(files, f)
@@ -133,47 +173,33 @@ func filesOf(verdicts []*verdict) []*spec.File {
 	return files
 }
 
-// gatherer puts the verdicts of a run together.
+// gatherer puts the opinions of a run together.
 type gatherer struct {
-	run      *Run
 	report   *Report
 	shared   map[string]int // identity of a finding in a shared file -> its index
 	measures map[string]*Measure
 	areas    map[string]bool
 }
 
-func (g *gatherer) add(v *verdict) {
-	g.report.Traces[v.main().Name] = v.trace
-	guesses := map[string][]string{}
-	for _, guess := range v.outcome.Guesses {
-		rule, _ := g.run.Engine.Rule(guess.Rule)
-		for _, need := range guess.Guessed {
-			key := guess.Rule + "|" + guess.Subject
-			guesses[key] = append(guesses[key], v.doc.Resolve(rule.Subject, guess.Subject, need).Path)
-		}
+func (g *gatherer) add(c *spec.Composition, o opinion) {
+	for _, f := range o.findings {
+		g.enter(f, c)
 	}
-	for _, found := range v.outcome.Findings {
-		rule, _ := g.run.Engine.Rule(found.Rule)
-		f := v.place(rule, found)
-		f.Guessed = guesses[found.Rule+"|"+found.Subject]
-		g.enter(f, v)
+	for _, w := range o.wants {
+		g.note(w)
 	}
-	for _, gap := range v.outcome.CannotTell {
-		g.wait(v, gap)
+	for area := range o.areas {
+		g.areas[area] = true
 	}
-	for rule, subjects := range v.outcome.Judged {
-		g.report.Judged += len(subjects)
-		if len(subjects) > 0 {
-			g.areas[rule[:strings.Index(rule, ".")]] = true
-		}
-	}
-	g.report.Faults = append(g.report.Faults, v.outcome.Faults...)
+	g.report.Unjudged += o.unjudged
+	g.report.Judged += o.judged
+	g.report.Faults = append(g.report.Faults, o.faults...)
 }
 
 // enter adds a finding; one that lies wholly in a shared file is told once, with
 // the cars that see it.
-func (g *gatherer) enter(f Finding, v *verdict) {
-	if v.Car == nil || f.File == v.Car.Name || slices.ContainsFunc(f.Also, func(l Location) bool { return l.File == v.Car.Name }) {
+func (g *gatherer) enter(f Finding, c *spec.Composition) {
+	if c.Car == nil || f.File == c.Car.Name || slices.ContainsFunc(f.Also, func(l Location) bool { return l.File == c.Car.Name }) {
 		g.report.Findings = append(g.report.Findings, f)
 		return
 	}
@@ -186,19 +212,15 @@ func (g *gatherer) enter(f Finding, v *verdict) {
 		g.report.Findings = append(g.report.Findings, f)
 	}
 	shared := &g.report.Findings[at]
-	if !slices.Contains(shared.SeenBy, v.Car.Name) {
-		shared.SeenBy = append(shared.SeenBy, v.Car.Name)
+	if !slices.Contains(shared.SeenBy, c.Car.Name) {
+		shared.SeenBy = append(shared.SeenBy, c.Car.Name)
 	}
 }
 
 func (g *gatherer) finish() {
-	r := g.report
-	for area := range g.areas {
-		r.Areas = append(r.Areas, area)
-	}
-	slices.Sort(r.Areas)
-	r.Measures = sortedMeasures(g.measures)
-	r.Faults = compactFaults(r.Faults)
+	g.report.Areas = slices.Sorted(maps.Keys(g.areas))
+	g.report.Measures = sortedMeasures(g.measures)
+	g.report.Faults = compactFaults(g.report.Faults)
 }
 
 func compactFaults(faults []policies.Fault) []policies.Fault {

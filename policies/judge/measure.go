@@ -10,40 +10,43 @@ import (
 	"fitup/spec/document"
 )
 
-// wait notes what a rule waits for. Where either of two fields would do, the
+// A want is one key that one rule waits for on one subject.
+type want struct {
+	Location
+	rule          string
+	danger, asked bool
+}
+
+// wants lists what a rule waits for. Where either of two fields would do, the
 // first is named: it is the one that the rule's author put first.
-func (g *gatherer) wait(v *verdict, gap policies.Gap) {
-	rule, _ := g.run.Engine.Rule(gap.Rule)
+func (v *verdict) wants(rule *policies.Rule, gap policies.Gap) []want {
 	danger := rule.Level == policies.LevelDanger
-	if danger {
-		g.report.Unjudged++
-	}
 	if gap.Collection != "" {
-		g.note(v, document.CollectionKey(gap.Collection), rule.ID, danger, false)
-		return
+		return []want{{Location: v.locate(document.CollectionKey(gap.Collection)), rule: rule.ID, danger: danger}}
 	}
+	var out []want
 	for _, need := range gap.Missing {
 		first, _, _ := strings.Cut(need, "|")
 		field := v.doc.Resolve(rule.Subject, gap.Subject, first)
 		asked := field.Leaf != nil && field.Leaf.Said() == spec.Asked
 		for _, path := range field.Missing {
-			g.note(v, path, rule.ID, danger, asked)
+			out = append(out, want{v.locate(path), rule.ID, danger, asked})
 		}
 	}
+	return out
 }
 
-func (g *gatherer) note(v *verdict, path, rule string, danger, asked bool) {
-	at := v.locate(path)
-	key := at.File + "|" + at.Path
+func (g *gatherer) note(w want) {
+	key := w.File + "|" + w.Path
 	m := g.measures[key]
 	if m == nil {
-		m = &Measure{Location: at, Asked: asked}
+		m = &Measure{Location: w.Location, Asked: w.asked}
 		g.measures[key] = m
 	}
 	m.Subjects++
-	if !slices.Contains(m.Rules, rule) {
-		m.Rules = append(m.Rules, rule)
-		if danger {
+	if !slices.Contains(m.Rules, w.rule) {
+		m.Rules = append(m.Rules, w.rule)
+		if w.danger {
 			m.Dangers++
 		}
 	}

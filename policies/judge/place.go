@@ -5,7 +5,6 @@ import (
 
 	"fitup/policies"
 	"fitup/spec"
-	"fitup/spec/source"
 )
 
 // main is the file that a verdict is about.
@@ -66,15 +65,6 @@ func (v *verdict) place(rule *policies.Rule, found policies.Finding) Finding {
 	f.Figures = v.figures(rule, found)
 	f.Message = fillIn(what.Message, f.Path, f.Figures)
 	return f
-}
-
-// problem places a problem of a file's text.
-func problem(file *source.File, p source.Problem) Problem {
-	place := file.Place(p.Span)
-	return Problem{
-		Location: Location{File: file.Name, Path: p.Path, Place: place},
-		Message:  p.Message, Want: p.Want, Excerpt: file.Line(place.Line),
-	}
 }
 
 // unitsOf is the author's choice of units for figures that nobody wrote.

@@ -10,7 +10,6 @@ import (
 
 	"fitup/policies"
 	"fitup/spec/source"
-	"fitup/spec/workings"
 )
 
 // A Report is what one run found.
@@ -18,17 +17,16 @@ type Report struct {
 	Date     time.Time
 	Digest   string // of rules, limits and tables
 	Read     Read
-	Problems []Problem                 // what could not be read
-	Notes    []Problem                 // what was read, but cannot be judged as it is written
-	Findings []Finding                 // in force, sorted by file, place and rule
-	Waived   []Finding                 // set aside, with the waiver
-	Measures []Measure                 // what to write so that more can be told, most wanted first
-	Faults   []policies.Fault          // rules that broke
-	Taken    Taken                     // what configuration and flags took away
-	Areas    []string                  // areas that judged anything, sorted
-	Unjudged int                       // danger rules that could not tell, by subject
-	Judged   int                       // judgements made: rule and subject
-	Traces   map[string]workings.Trace // by file of the car or driveline
+	Problems []Problem        // what could not be read
+	Notes    []Problem        // what was read, but cannot be judged as it is written
+	Findings []Finding        // in force, sorted by file, place and rule
+	Waived   []Finding        // set aside, with the waiver
+	Measures []Measure        // what to write so that more can be told, most wanted first
+	Faults   []policies.Fault // rules that broke
+	Taken    Taken            // what configuration and flags took away
+	Areas    []string         // areas that judged anything, sorted
+	Unjudged int              // danger rules that could not tell, by subject
+	Judged   int              // judgements made: rule and subject
 }
 
 // Read counts the specs that were read.

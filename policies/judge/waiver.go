@@ -36,10 +36,14 @@ func (r *Run) apply(report *Report, file *spec.File, path string, w *spec.Waiver
 	say := func(rule *policies.Rule, key string, figures ...string) {
 		report.Findings = append(report.Findings, ownFinding(rule, file, path+key, figures...))
 	}
-	rule := r.named(w.Rule.V)
-	if rule == nil {
+	rule, chosen := r.Engine.Rule(w.Rule.V)
+	if !chosen {
+		names := r.Engine.Names()
+		if slices.Contains(names, w.Rule.V) {
+			return // a rule that was not asked this time
+		}
 		near := ""
-		if meant := nearest.To(w.Rule.V, r.ids()); meant != "" {
+		if meant := nearest.To(w.Rule.V, names); meant != "" {
 			near = "; did you mean " + meant + "?"
 		}
 		say(waiverUnknownRule, ".rule", "rule", w.Rule.V, "near", near)
@@ -80,22 +84,6 @@ func setAside(report *Report, rule, file, subject string, w Waiver) bool {
 		return true
 	})
 	return len(report.Waived) > before
-}
-
-// named finds a rule by its id or by one that it had before.
-func (r *Run) named(id string) *policies.Rule {
-	if rule, ok := r.Engine.Rule(id); ok {
-		return rule
-	}
-	return nil
-}
-
-func (r *Run) ids() []string {
-	var ids []string
-	for _, rule := range r.Engine.Rules() {
-		ids = append(ids, rule.ID)
-	}
-	return ids
 }
 
 // ownFinding makes a finding of the tool's own; figures are name and text in

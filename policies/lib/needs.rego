@@ -7,47 +7,64 @@
 #   there is none" is an answer. One left out or asked for ("?") has no value.
 package lib.needs
 
-# missing lists the needs that a subject does not meet, in the order given. Every
-# rule asks this of every subject, so the usual is tried first: the field is there.
-missing(subject, needs) := [need.text |
-	some need in parsed(needs)
-	object.get(subject, need.ways[0].path, null) == null
-	not met(subject, need.ways)
+import data.lib.scope
+
+# missing lists the needs that a subject does not meet, in the order given.
+missing(subject, needs) := [need |
+	some need in needs
+	not met(subject, need)
 ]
 
 # guessed lists the fields among the needs that the author marked as a guess.
-guessed(subject, needs) := [way.field |
-	some need in parsed(needs)
-	some way in need.ways
-	marked(subject, way.guessed)
-]
-
-met(subject, ways) if {
-	some way in ways
-	object.get(subject, way.path, null) != null
-}
-
-met(subject, ways) if {
-	some way in ways
-	marked(subject, way.none)
-}
-
-# marked tells whether one of the names stands in its list.
-marked(subject, names) if {
-	some name in names
-	name.field in object.get(subject, name.list, [])
-}
-
-# parsed takes needs apart. OPA works a call out once, so this costs nothing for
-# the subjects after the first. A way has the path to its field, and where the
-# field, or an object on the way to it, would be named as none or as a guess.
-parsed(needs) := [{"text": need, "ways": ways} |
+guessed(subject, needs) := [field |
 	some need in needs
-	ways := [way |
-		some field in split(need, "|")
-		path := split(field, ".")
-		way := {"field": field, "path": path, "none": lists(path, "none"), "guessed": lists(path, "guessed")}
-	]
+	some field in split(need, "|")
+	listed(subject, split(field, "."), "guessed")
 ]
 
-lists(path, name) := [{"field": field, "list": array.concat(array.slice(path, 0, i), [name])} | some i, field in path]
+met(subject, need) if {
+	some path in paths(need)
+	object.get(subject, path, null) != null
+}
+
+met(subject, need) if {
+	some path in paths(need)
+	listed(subject, path, "none")
+}
+
+# listed tells whether a field, or an object on the way to it, stands in the list
+# of that name beside it.
+listed(subject, path, name) if {
+	some i, field in path
+	field in object.get(subject, beside(path, i, name), [])
+}
+
+paths(need) := [split(field, ".") | some field in split(need, "|")]
+
+beside(path, i, name) := array.concat(array.slice(path, 0, i), [name])
+
+# said are the subjects of a collection that have a value for a need. All others
+# may yet meet it by `none`.
+said(collection, need) := {subject |
+	some path in paths(need)
+	some subject in holders(collection, path)
+}
+
+# marked are the subjects of a collection that hold a guess beside a need, or
+# beside an object on the way to it; it may be one of another field.
+marked(collection, need) := {subject |
+	some path in paths(need)
+	some i, _ in path
+	some subject in holders(collection, beside(path, i, "guessed"))
+}
+
+# holders are the subjects of a collection that have something at a path. A
+# reference visits all of them far quicker than a call for each would.
+holders(collection, path) := {subject | _ = scope.subjects[collection][subject][path[0]]} if count(path) == 1
+
+holders(collection, path) := {subject | _ = scope.subjects[collection][subject][path[0]][path[1]]} if count(path) == 2
+
+holders(collection, path) := {subject |
+	some subject, thing in scope.subjects[collection]
+	object.get(thing, path, null) != null
+} if count(path) > 2

@@ -22,9 +22,54 @@ import (
 	"fitup/spec"
 )
 
-// unread are keys that a spec may hold and that nothing reads yet, with the work
-// that will. A key that is read must not stand here.
-var unread = map[string]string{}
+// unread are keys that a spec may hold and that nothing reads yet, by the work that
+// will. A key that is read must not stand here.
+var unread = map[string][]string{
+	"the full rule base": {
+		"Ballast.At", "Ballast.Mass", "Ballast.Plate", "Battery.Cover", "Battery.Cranks",
+		"Battery.Holds", "Battery.Sealed", "Cage.Padding", "CarElectrics.Alternator", "CarHead.Origin",
+		"CarHead.TyreRadius", "CarMount.Moves", "CarMount.Rubber", "Castor.At", "Castor.Locks",
+		"Castor.Rated", "Castor.Trail", "CatchTank.Vents", "Circuit.Peak", "Cooler.Rated",
+		"Engine.Closure", "Engine.Mass", "ExhaustPipe.Wrap", "Extinguisher.Reach", "Extinguisher.Straps",
+		"Fan.Draws", "Fan.On", "FinalDrive.NoseUp", "FireSystem.Agent", "FuelCell.Seals",
+		"FuelFilter.Changed", "FuelFilter.Element", "FuelPump.At", "FuelPump.Draws", "FuelPump.InTank",
+		"Harness.Points", "Hoist.Checked", "Holes.Pilot", "HoseKind.Cold", "HoseKind.Cover",
+		"Jack.Checked", "Jack.Rated", "LiftPoint.Rated", "Line.Clamps", "Needs.FuelRail",
+		"Needs.HeatBox", "Part.Mass", "Part.Metal", "Pin.Load", "Pin.Wire", "PowerModule.Rated",
+		"Rulebook.Edition", "Rulebook.Event", "Shaft.AngleFront", "Shaft.AngleRear", "Shaft.Hoops",
+		"Shaft.Joints", "Shaft.Mass", "Shaft.Phased", "Shaft.Slip", "Sling.Checked", "Sling.Marked",
+		"Stand.Checked", "TowEye.Rated", "Tube.Drawn", "Turbo.Limit", "Usual.Seals",
+	},
+	"the swap": {
+		"Access.Behind", "Access.Minutes", "Access.Station", "Accumulator.Pressure", "Accumulator.Valve",
+		"Accumulator.Vented", "Adaptor.Adds", "Adaptor.Bore", "Adaptor.Have", "Boom.Reach",
+		"CarHead.GroundGap", "CarHead.MinMass", "CarHead.Noise", "CarHead.Papers", "CarMount.Behind",
+		"CarMount.Chassis", "CatchTank.Emptied", "Circuit.Behind", "Dolly.Rated", "Dolly.Straps",
+		"Drain.At", "DriveMount.Faces", "DriveMount.Tail", "End.Valved", "Engine.OilCapacity",
+		"Engine.Thermostat", "ExhaustPipe.Length", "Fastener.Behind", "Fastener.Grip",
+		"Fastening.Across", "Fastening.Once", "FinalDrive.Oil", "Fit.Last", "Fit.Leaves", "Fit.Measured",
+		"Fit.Rocks", "Fluid.Drain", "Fluid.Fill", "Fluid.Grade", "Fluid.Stays", "Hoist.HookTo",
+		"Hoist.Legs", "Jack.Lifts", "Leg.Length", "Leg.To", "Lever.Throw", "LifeItem.Of",
+		"LiftPoint.Part", "Line.Behind", "Line.Passes", "Line.Tied", "Meet.Clamp", "Meet.Never",
+		"Meet.Washers", "Needs.Air", "OilTank.Fill", "Part.Behind", "Part.Contents", "Part.Goes",
+		"Part.Place", "Part.Room", "Part.Tied", "Plug.At", "Plug.Behind", "Plug.Tail", "Port.Faces",
+		"Port.Load", "Port.On", "Port.Spills", "Port.Stroke", "Port.Tail", "Post.Cover", "Post.Dead",
+		"Pump.Driven", "Pump.Goes", "Pump.Inlet", "Pump.Mass", "Pump.Stages", "Rod.Behind", "Rod.Length",
+		"Rod.Lock", "Sensor.Into", "Sensor.Measures", "Sensor.Range", "Sensor.Thread", "Sensor.Torque",
+		"SetUp.Balance", "SetUp.Camber", "SetUp.Date", "SetUp.Front", "SetUp.Mass", "SetUp.Rear",
+		"SetUp.Toe", "Shaft.Behind", "Shaft.Grip", "ShopHead.Extinguisher", "ShopHead.Floor",
+		"ShopHead.Room", "ShopHead.Works", "Solid.Hot", "Solid.KeepOff", "Solid.PartOf", "Solid.Room",
+		"Stand.Count", "Support.Dolly", "TowEye.Behind", "Usual.Clamp", "Weighing.Date",
+		"Wrench.Calibrated", "Wrench.Range",
+	},
+	"the bench sheet": {
+		"Cage.Standard", "CarHead.Use", "Channel.Feeds", "Clock.Read", "Clutch.Lining",
+		"DrivelineHead.Datum", "DrivelineWeighing.Date", "Engine.Layout", "FireSystem.Nozzles",
+		"FireSystem.Pulls", "Firewall.Made", "Gearbox.Layout", "Gearbox.Output", "Injectors.Fluid",
+		"Isolator.Marked", "Rulebook.Article", "ShopHead.Name", "TowEye.On", "Tune.File", "Turbo.Frame",
+		"Weighing.HeightBy",
+	},
+}
 
 // TestEveryKeyIsRead holds every key of a spec to being read by a rule, by a
 // working, by the joining of documents, or by the judging of waivers and fleets.
@@ -37,8 +82,14 @@ func TestEveryKeyIsRead(t *testing.T) {
 	for _, file := range []reflect.Type{reflect.TypeFor[spec.Car](), reflect.TypeFor[spec.Driveline](), reflect.TypeFor[spec.Shop]()} {
 		leafKeys(file, keys, map[reflect.Type]bool{})
 	}
+	work := map[string]string{}
+	for which, list := range unread {
+		for _, key := range list {
+			work[key] = which
+		}
+	}
 	for _, key := range slices.Sorted(maps.Keys(keys)) {
-		_, listed := unread[key]
+		_, listed := work[key]
 		switch {
 		case read[key] == "" && !listed:
 			t.Errorf("%s is read by nothing; list it in unread with the work that will read it", key)
@@ -46,7 +97,7 @@ func TestEveryKeyIsRead(t *testing.T) {
 			t.Errorf("%s is read by %s; take it out of unread", key, read[key])
 		}
 	}
-	for key := range unread {
+	for key := range work {
 		if !keys[key] {
 			t.Errorf("unread lists %s, which is no key", key)
 		}

@@ -86,6 +86,7 @@ func TestLives(t *testing.T) {
 		{"the nearer of two", `at = ["262 runs", "70 h"], lasts = ["150 runs", "12 h"]`, "0.8333333333", "2 h"},
 		{"used up", `at = "100 runs", lasts = "150 runs"`, "1.6", "90 runs over"},
 		{"years", `fitted = 2023-09-20, lasts = "4 years"`, "0.5", "2 years"},
+		{"months", `fitted = 2024-01-25, lasts = "2 years"`, "0.7916667", "5 months"}, // nineteen whole months
 		{"a guessed clock", `at = "~262 runs", lasts = "150 runs"`, "~0.52", "72 runs"},
 		{"not told when it was fitted", `lasts = "150 runs"`, "missing life.x.at", ""},
 		{"only one clock told", `at = "262 runs", lasts = ["150 runs", "12 h"]`, "missing life.x.at", ""},

@@ -52,9 +52,8 @@ func (n *notebook) used(l *document.LifeItem, limit spec.Span) (in []Input, used
 	now := Input{}
 	switch limit.Dimension {
 	case unit.Age:
-		days, err := n.daysSince(l.Fitted.V.First())
-		const daysInMonth = 365.2425 / 12
-		return []Input{n.said("fitted", &l.Fitted)}, days / daysInMonth, err
+		months, err := n.monthsSince(l.Fitted.V.First())
+		return []Input{n.said("fitted", &l.Fitted)}, months, err
 	case unit.Count:
 		now = n.said("runs now", &l.Clock.Runs)
 	default:
@@ -79,11 +78,15 @@ func (n *notebook) used(l *document.LifeItem, limit spec.Span) (in []Input, used
 	return in, now.Value - fitted.Value, err
 }
 
-// leftOf puts what is left of a limit in its own unit.
+// leftOf puts what is left of a limit in its own unit, and less than two years in
+// months.
 func leftOf(limit spec.Span, used float64) string {
-	left := limit.SI - used
+	left, over, in := limit.SI-used, "", limit.Unit
 	if left < 0 {
-		return unit.Format(-left, limit.Dimension, limit.Unit) + " over"
+		left, over = -left, " over"
 	}
-	return unit.Format(left, limit.Dimension, limit.Unit)
+	if limit.Dimension == unit.Age && left < 24 {
+		in = "months"
+	}
+	return unit.Format(left, limit.Dimension, in) + over
 }

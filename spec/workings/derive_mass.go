@@ -101,41 +101,23 @@ func (l load) share(s float64) load {
 	return l
 }
 
-// axes is where the front axle line lies along the car's x axis. The origin has to
-// be on the ground, the centreline and one of the axle lines, since the scales
-// know nothing else.
-func (n *notebook) axes(c *document.Car) (frontAxle float64, in []Input) {
-	origin := n.said("origin", &c.Origin)
-	if !origin.Known {
-		return 0, []Input{origin}
-	}
-	text := strings.ToLower(c.Origin.V)
-	if !strings.Contains(text, "ground") || !strings.Contains(text, "centre") {
-		return 0, []Input{lacking("origin on the ground and the centreline", origin.Path)}
-	}
-	switch {
-	case strings.Contains(text, "front axle"):
-		return 0, []Input{origin}
-	case strings.Contains(text, "rear axle"):
-		base := n.said("L", &c.Wheelbase)
-		return base.Value, []Input{origin, base}
-	}
-	return 0, []Input{lacking("origin on an axle line", origin.Path)}
-}
+// frontAxle is the point on the ground below the middle of the front axle line, in
+// the car's axes. What the scales know is measured from there.
+func (n *notebook) frontAxle(c *document.Car) spot { return n.fixed("front axle", &c.FrontAxle) }
 
 // weighed is the car as it stood on the scales, less the driver, and with the
 // fuel that is in it now.
 func (n *notebook) weighed(c *document.Car) load {
-	front, axes := n.axes(c)
+	axle := n.frontAxle(c)
 	w := &c.Weighing
 	l := load{
-		in:     append(axes, n.worked("M", &c.Calc.Mass), n.worked("a", &c.Calc.AxleToMass), n.worked("y", &c.Calc.FromCentre)),
+		in:     append(axle.in, n.worked("M", &c.Calc.Mass), n.worked("a", &c.Calc.AxleToMass), n.worked("y", &c.Calc.FromCentre)),
 		height: []Input{n.said("h", &w.Height)},
 		doubt:  []Input{n.said("u", &w.Unsure)},
 	}
 	l.Body = Body{
 		Mass:   c.Calc.Mass.Value,
-		Centre: r3.Vec{X: front - c.Calc.AxleToMass.Value, Y: c.Calc.FromCentre.Value, Z: w.Height.V.SI},
+		Centre: r3.Add(axle.Vec, r3.Vec{X: -c.Calc.AxleToMass.Value, Y: c.Calc.FromCentre.Value, Z: w.Height.V.SI}),
 		Within: w.Unsure.V.SI,
 	}
 	switch {

@@ -69,26 +69,26 @@ func (n *notebook) restingOn(c *document.Car, s *document.Support) supports {
 		return n.enough(on, s)
 	}
 	down := n.said("wheels down", &s.Wheels)
-	front, axes := n.axes(c)
+	axle := n.frontAxle(c)
 	on.in = append(on.in, down)
 	if !down.Known {
 		return on
 	}
 	base, trackFront, trackRear := n.said("L", &c.Wheelbase), n.said("t_f", &c.TrackFront), n.said("t_r", &c.TrackRear)
-	on.in, on.lowest = append(on.in, axes...), 0
+	on.in, on.lowest = append(on.in, axle.in...), axle.Z
 	for _, name := range s.Wheels.V {
 		end, side, _ := strings.Cut(strings.ReplaceAll(name, " ", "-"), "-")
-		at, track := r2.Vec{X: front}, trackFront
+		at, track := r2.Vec{X: axle.X, Y: axle.Y}, trackFront
 		if end == "rear" {
-			at.X, track = front-base.Value, trackRear
+			at.X, track = axle.X-base.Value, trackRear
 			on.in = append(on.in, base)
 		}
 		on.in = append(on.in, track)
 		switch side {
 		case "left":
-			at.Y = track.Value / 2
+			at.Y += track.Value / 2
 		case "right":
-			at.Y = -track.Value / 2
+			at.Y -= track.Value / 2
 		default:
 			on.in = append(on.in, lacking("wheel "+name+" as front-left, front-right, rear-left or rear-right", down.Path))
 		}

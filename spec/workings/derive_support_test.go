@@ -3,6 +3,7 @@ package workings
 import (
 	"fmt"
 	"math"
+	"regexp"
 	"strings"
 	"testing"
 )
@@ -194,23 +195,41 @@ func TestEdgeCrossed(t *testing.T) {
 	}
 }
 
-func TestOrigin(t *testing.T) {
-	for origin, want := range map[string]string{
-		"ground, centreline, front axle line":  "600 mm",
-		"rear axle line, centreline, ground":   "600 mm",
-		"front axle line, centreline":          "missing car.origin",
-		"ground, centreline, bulkhead":         "missing car.origin",
-		"the left jacking point on the ground": "missing car.origin",
+// TestAxesElsewhere: moving the origin moves every position and no margin. A car
+// whose axes start nowhere near an axle is judged as well as any other.
+func TestAxesElsewhere(t *testing.T) {
+	for axle, want := range map[string]string{
+		"0, 0, 0 mm":        "600 mm",
+		"2000, 0, 0 mm":     "600 mm",
+		"2000, 100, -50 mm": "600 mm",
+		"2700, 0, 0 mm":     "200 mm",
+		"?":                 "missing car.front-axle",
 	} {
 		stands := onStands("driveline = \"none\"\n" + noWheels)
-		if strings.HasPrefix(origin, "rear") {
-			stands = strings.NewReplacer("\"0, ", "\"2000, ", "\"-2000, ", "\"0, ").Replace(stands)
+		switch axle {
+		case "2000, 0, 0 mm", "2700, 0, 0 mm":
+			stands = moved(stands, 2000, 0, 0)
+		case "2000, 100, -50 mm":
+			stands = moved(stands, 2000, 100, -50)
 		}
-		files := specs{car: stands, shop: standShop}
-		_, trace := files.origin(origin).derive(t)
+		_, trace := specs{car: stands, shop: standShop, axle: axle}.derive(t)
 		expect(t, trace, map[string]string{"support#out-raised margin": want}, 1e-6)
 	}
 }
+
+// moved rewrites every position in millimetres of a spec for axes that start
+// elsewhere.
+func moved(text string, dx, dy, dz int) string {
+	return position.ReplaceAllStringFunc(text, func(old string) string {
+		var x, y, z int
+		if _, err := fmt.Sscanf(old, `"%d, %d, %d mm"`, &x, &y, &z); err != nil {
+			return old
+		}
+		return fmt.Sprintf(`"%d, %d, %d mm"`, x+dx, y+dy, z+dz)
+	})
+}
+
+var position = regexp.MustCompile(`"-?\d+, -?\d+, -?\d+ mm"`)
 
 func TestLifting(t *testing.T) {
 	const shop = "[hoists.crane]\ntackle = \"14 kg\"\nbooms.2 = { rated = \"700 kg\" }\n[slings.chain]\nmass = \"~6 kg\"\n"

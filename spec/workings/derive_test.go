@@ -23,19 +23,17 @@ import (
 // empty bay; a driveline without a car's text is judged alone.
 type specs struct {
 	car, driveline, shop string
-	at                   string // the car's origin; "" for one that the scales can use
+	axle                 string // the car's front axle; "" for one at the origin
 }
-
-func (s specs) origin(words string) specs { s.at = words; return s }
 
 // derive joins the specs and works them out as of 2025-09-20.
 func (s specs) derive(t *testing.T) (*document.Document, Trace) {
 	t.Helper()
-	if s.at == "" {
-		s.at = "ground, centreline, front axle line"
+	if s.axle == "" {
+		s.axle = "0, 0, 0 mm"
 	}
 	head := map[string]string{
-		"car.toml":       "[car]\nname = \"A\"\nshop = \"shop.toml\"\norigin = \"" + s.at + "\"\n",
+		"car.toml":       "[car]\nname = \"A\"\nshop = \"shop.toml\"\nfront-axle = \"" + s.axle + "\"\n",
 		"driveline.toml": "[driveline]\nname = \"D\"\nshop = \"shop.toml\"\n",
 		"shop.toml":      "[shop]\nname = \"S\"\n",
 	}

@@ -1,0 +1,166 @@
+package main
+
+import (
+	"bytes"
+	"os"
+	"path/filepath"
+	"slices"
+	"strings"
+
+	"github.com/spf13/cobra"
+	"golang.org/x/term"
+
+	"fitup/cmd/fitup/fleet"
+	"fitup/cmd/fitup/report"
+)
+
+// Widths of text: where there is no terminal, and the most that is used of one.
+const (
+	usualWidth     = 80
+	narrowest      = 40
+	widestAtScreen = 100
+)
+
+// addFormat adds --format, which may be given several times.
+func addFormat[T any](cmd *cobra.Command, wanted *[]string, forms []report.Form[T]) {
+	usage := "`FORMAT` to print, or FORMAT=FILE; may be given several times:"
+	var names []string
+	for _, f := range forms {
+		usage += "\n  " + f.Name + ": " + f.About
+		names = append(names, f.Name)
+	}
+	cmd.Flags().StringArrayVar(wanted, "format", nil, usage)
+	complete(cmd, "format", names...)
+}
+
+// complete offers words as the values of a flag.
+func complete(cmd *cobra.Command, flag string, words ...string) {
+	completeWith(cmd, flag, func() []string { return words })
+}
+
+// completeWith is complete with words that are looked up when they are wanted.
+func completeWith(cmd *cobra.Command, flag string, words func() []string) {
+	err := cmd.RegisterFlagCompletionFunc(flag, func(*cobra.Command, []string, string) ([]string, cobra.ShellCompDirective) {
+		return words(), cobra.ShellCompDirectiveNoFileComp
+	})
+	if err != nil {
+		panic(err) // the flag is not there: a mistake in this program
+	}
+}
+
+// An output is a form to print, and where.
+type output[T any] struct {
+	form report.Form[T]
+	file string // "" is standard output
+}
+
+// outputs reads the values of --format; without any the first form is printed.
+func outputs[T any](wanted []string, forms []report.Form[T]) ([]output[T], error) {
+	if len(wanted) == 0 {
+		wanted = []string{forms[0].Name}
+	}
+	var all []output[T]
+	for _, each := range wanted {
+		name, file, toFile := strings.Cut(each, "=")
+		i := slices.IndexFunc(forms, func(f report.Form[T]) bool { return f.Name == name })
+		if i < 0 {
+			var names []string
+			for _, f := range forms {
+				names = append(names, f.Name)
+			}
+			return nil, callErrorf("--format %s: no such format; write %s", each, words(names))
+		}
+		if toFile && file == "" {
+			return nil, callErrorf("--format %s: the file is not named; write %s=FILE", each, name)
+		}
+		if slices.ContainsFunc(all, func(o output[T]) bool { return o.file == file }) {
+			if file == "" {
+				return nil, callErrorf("--format %s: standard output has one format already; write %s=FILE", each, name)
+			}
+			return nil, callErrorf("--format %s: that file has one format already; name another", each)
+		}
+		all = append(all, output[T]{forms[i], file})
+	}
+	return all, nil
+}
+
+// write prints data in every form that is wanted.
+func write[T any](cmd *cobra.Command, outputs []output[T], data T, style report.Style) error {
+	for _, o := range outputs {
+		s := style
+		if o.file != "" {
+			s.Colour, s.Width, s.Whole = false, usualWidth, true
+		}
+		text, err := o.form.Print(data, s)
+		if err != nil {
+			return err
+		}
+		if o.file == "" {
+			if _, err := cmd.OutOrStdout().Write(text); err != nil {
+				return err
+			}
+			continue
+		}
+		if err := writeFile(o.file, text); err != nil {
+			return callErrorf("%w; give --format a file that can be written", err)
+		}
+	}
+	return nil
+}
+
+// writeFile leaves a file alone that holds the text already, so that a watcher
+// is not woken for nothing.
+func writeFile(name string, text []byte) error {
+	if old, err := os.ReadFile(name); err == nil && bytes.Equal(old, text) {
+		return nil
+	}
+	return os.WriteFile(name, text, 0o644)
+}
+
+// addColour adds --color.
+func addColour(cmd *cobra.Command, colour *string) {
+	cmd.Flags().StringVar(colour, "color", "auto", "colours `WHEN`: auto, always or never;\nauto is on a terminal, without NO_COLOR")
+	complete(cmd, "color", "auto", "always", "never")
+}
+
+// styleFor lays text out for what standard output is.
+func styleFor(colour string) (report.Style, error) {
+	screen := int(os.Stdout.Fd())
+	terminal := term.IsTerminal(screen)
+	s := report.Style{Width: usualWidth, Whole: !terminal, Shown: func(file string) string { return file }}
+	if columns, _, err := term.GetSize(screen); err == nil {
+		s.Width = min(max(columns, narrowest), widestAtScreen)
+	}
+	var err error
+	s.Colour, err = coloured(colour, os.Getenv("NO_COLOR"), terminal)
+	return s, err
+}
+
+// coloured decides on colour: a flag goes before NO_COLOR (https://no-color.org),
+// which says no unless it is empty, and that before the terminal.
+func coloured(flag, noColour string, terminal bool) (bool, error) {
+	switch flag {
+	case "always":
+		return true, nil
+	case "never":
+		return false, nil
+	case "auto":
+		return terminal && noColour == "", nil
+	}
+	return false, callErrorf("--color %s: write auto, always or never", flag)
+}
+
+// shownFrom tells how files of a tree are called from the folder that the call
+// was made in.
+func shownFrom(root string) func(file string) string {
+	here, err := os.Getwd()
+	if err == nil {
+		here, err = filepath.EvalSymlinks(here)
+	}
+	return func(file string) string {
+		if err != nil || root == "" {
+			return file
+		}
+		return fleet.Shown(root, file, here)
+	}
+}

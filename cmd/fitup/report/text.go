@@ -1,0 +1,348 @@
+package report
+
+import (
+	"cmp"
+	"fmt"
+	"maps"
+	"slices"
+	"strings"
+	"time"
+
+	"fitup/policies"
+	"fitup/policies/judge"
+	"fitup/policies/tables"
+)
+
+// measuresShown is how many keys to measure are printed unless all are wanted.
+const measuresShown = 10
+
+// Text prints a check for the builder at the bench: what can hurt first, then
+// what is wrong by file, then what to measure, and what was not judged.
+func Text(c *Check, s Style) ([]byte, error) {
+	t := textCheck{Check: c, Style: s, page: &page{width: s.Width, colour: s.Colour}}
+	t.first()
+	t.files()
+	t.waived()
+	t.unclear()
+	t.measure()
+	t.taken()
+	t.faults()
+	t.counts()
+	t.cautions()
+	t.gap()
+	t.para(0, 0, Closing)
+	return []byte(t.String()), nil
+}
+
+type textCheck struct {
+	*Check
+	Style
+	*page
+}
+
+// first is the line that nobody must miss.
+func (t *textCheck) first() {
+	var parts []string
+	if n := t.count(policies.LevelDanger); n > 0 {
+		parts = append(parts, count(n, "danger", "dangers")+" found")
+	}
+	if t.Unjudged > 0 {
+		parts = append(parts, count(t.Unjudged, "danger", "dangers")+" could not be judged: see what to measure")
+	}
+	if len(parts) > 0 {
+		t.para(0, 0, "%s.", t.paint(red, strings.Join(parts, ", ")))
+	}
+}
+
+// files prints what is wrong, file by file.
+func (t *textCheck) files() {
+	names := map[string]bool{}
+	for _, p := range t.Problems {
+		names[p.File] = true
+	}
+	for _, f := range t.Findings {
+		names[f.File] = true
+	}
+	for _, name := range slices.Sorted(maps.Keys(names)) {
+		for _, p := range t.Problems {
+			if p.File == name {
+				t.problem("error", red, p)
+			}
+		}
+		for _, f := range t.Findings {
+			if f.File == name {
+				t.finding(f)
+			}
+		}
+	}
+	if len(t.Skipped)+len(t.Unread) > 0 {
+		t.gap()
+	}
+	for _, name := range t.Skipped {
+		t.para(0, 2, "not judged: %s: an error in it, or in a file that it needs", t.Shown(name))
+	}
+	for _, what := range t.Unread {
+		t.para(0, 2, "not read: %s", what)
+	}
+}
+
+// at is a place as editors follow it.
+func (t *textCheck) at(l judge.Location) ink {
+	return t.paint(bold, fmt.Sprintf("%s:%d:%d:", t.Shown(l.File), l.Line, l.Column))
+}
+
+// headline is the first line of a finding or error.
+func (t *textCheck) headline(format string, args ...any) {
+	t.gap()
+	if t.Whole {
+		t.line(format, args...)
+		return
+	}
+	t.para(0, 4, format, args...)
+}
+
+func (t *textCheck) problem(word, colour string, p judge.Problem) {
+	message := p.Message
+	if p.Want != "" {
+		message += ": " + p.Want
+	}
+	t.headline("%s %s: %s", t.at(p.Location), t.paint(colour, word), message)
+	t.excerpt(p.Location, p.Excerpt)
+}
+
+var levelColours = map[policies.Level]string{policies.LevelDanger: red, policies.LevelFault: yellow, policies.LevelAdvice: cyan}
+
+func (t *textCheck) finding(f judge.Finding) {
+	t.headline("%s %s: %s [%s]", t.at(f.Location), t.paint(levelColours[f.Level], f.Level.String()), f.Message, f.Rule)
+	t.excerpt(f.Location, f.Excerpt)
+	t.itemOf("fix", f.Fix)
+	t.itemOf("caution", f.Caution)
+	t.itemOf("source", sourcesShort(f.Sources, f.Confidence))
+	if f.Rulebook != policies.Workshop {
+		t.itemOf("rulebook", f.Rulebook)
+	}
+	for _, path := range f.Guessed {
+		t.itemOf("rests on a guess", path)
+	}
+	if f.With != "" {
+		t.itemOf("on trial with", t.Shown(f.With)+", which is not the one fitted")
+	}
+	for _, l := range f.Also {
+		t.item(2, "also:", "%s %s", t.at(l), l.Path)
+	}
+	if len(f.SeenBy) > 0 {
+		t.itemOf("seen by", t.shownList(f.SeenBy))
+	}
+}
+
+func (t *textCheck) itemOf(label, text string) {
+	if text != "" {
+		t.item(2, label+":", "%s", text)
+	}
+}
+
+func (t *textCheck) shownList(files []string) string {
+	shown := make([]string, len(files))
+	for i, f := range files {
+		shown[i] = t.Shown(f)
+	}
+	return strings.Join(shown, ", ")
+}
+
+// excerpt prints the line of a file with a mark under what is meant. Of a long
+// line it prints what is around the mark.
+func (t *textCheck) excerpt(l judge.Location, text string) {
+	if strings.TrimSpace(text) == "" {
+		return
+	}
+	var shown, mark strings.Builder
+	start, end := l.Column, max(l.EndColumn, l.Column+1)
+	if l.EndLine > l.Line {
+		end = len(text) + 1
+	}
+	for i, r := range []rune(text) {
+		piece := Plain(string(r))
+		shown.WriteString(piece)
+		sign := " "
+		if i+1 >= start && i+1 < end {
+			sign = "^"
+		}
+		mark.WriteString(strings.Repeat(sign, columns(piece)))
+	}
+	line, under := window([]rune(shown.String()), []rune(mark.String()), t.width-len("      | "))
+	t.line("%5d | %s", l.Line, ink(line))
+	if under = strings.TrimRight(under, " "); under != "" {
+		t.line("      | %s", t.paint(red, under))
+	}
+}
+
+// window cuts a line and the mark under it to a width, around the mark's start.
+func window(line, mark []rune, width int) (string, string) {
+	if len(line) <= width {
+		return string(line), string(mark)
+	}
+	from := max(0, slices.Index(mark, '^')-width/2)
+	from = min(from, len(line)-width)
+	to := from + width
+	cutLine, cutMark := slices.Clone(line[from:to]), slices.Clone(mark[from:to])
+	if from > 0 {
+		cutLine[0], cutMark[0] = '…', ' '
+	}
+	if to < len(line) {
+		cutLine[width-1], cutMark[width-1] = '…', ' '
+	}
+	return string(cutLine), string(cutMark)
+}
+
+// waived prints the dangers that somebody set aside.
+func (t *textCheck) waived() {
+	for _, f := range t.waivedDangers() {
+		t.headline("%s %s: %s [%s]", t.at(f.Location), t.paint(red, "waived danger"), f.Message, f.Rule)
+		t.item(2, "waived:", "until %s, %s %s", f.Waiver.Until.Format(time.DateOnly), t.at(f.Waiver.Location), f.Waiver.Why)
+		t.itemOf("caution", f.Caution)
+	}
+}
+
+// unclear prints what is written but says too little.
+func (t *textCheck) unclear() {
+	for _, n := range t.Notes {
+		t.problem("unclear", yellow, n)
+	}
+}
+
+// measure prints what to write so that more can be told.
+func (t *textCheck) measure() {
+	if len(t.Measures) == 0 {
+		return
+	}
+	t.gap()
+	t.para(0, 0, "%s, most wanted first:", t.paint(bold, "What to measure"))
+	shown := t.Measures
+	if !t.All && len(shown) > measuresShown {
+		shown = shown[:measuresShown]
+	}
+	for _, m := range shown {
+		waits := count(len(m.Rules), "rule waits", "rules wait")
+		if m.Dangers > 0 {
+			waits += fmt.Sprintf(", %d for a danger", m.Dangers)
+		}
+		asked := ""
+		if m.Asked {
+			asked = " (written \"?\")"
+		}
+		t.para(2, 4, "%s %s%s: %s", t.at(m.Location), m.Path, asked, waits)
+	}
+	if left := len(t.Measures) - len(shown); left > 0 {
+		t.para(2, 4, "and %d more: --all shows them", left)
+	}
+}
+
+// taken says what was not judged because somebody chose so.
+func (t *textCheck) taken() {
+	if t.Taken.Nothing() {
+		return
+	}
+	t.gap()
+	t.para(0, 0, "%s:", t.paint(bold, "Taken away from this judgement"))
+	for _, l := range t.Taken.Loosened {
+		word := "limit"
+		if l.Level == policies.LevelDanger {
+			word = "limit of a danger"
+		}
+		t.item(2, word+":", "%s is %s, looser than %s", l.Limit, l.Is, l.Was)
+	}
+	t.list("rules skipped", t.Taken.Skipped)
+	t.list("no rules but", t.Taken.Only)
+	t.list("specs excluded", t.Taken.Excluded)
+	t.itemOf("fails only from", t.Taken.FailOn)
+}
+
+func (t *textCheck) list(label string, all []string) { t.itemOf(label, strings.Join(all, ", ")) }
+
+// faults prints what broke in the tool.
+func (t *textCheck) faults() {
+	if len(t.Faults) > 0 {
+		t.gap()
+	}
+	for _, f := range t.Faults {
+		t.para(0, 2, "%s %s: %s", t.paint(red, "rule broken:"), cmp.Or(f.Rule, "one of the rules"), f.Message)
+	}
+}
+
+// counts is the line of figures.
+func (t *textCheck) counts() {
+	t.gap()
+	r := t.Read
+	t.para(0, 0, "%s read (%s, %s, %s); %s by %s on %s.",
+		count(r.Specs(), "spec", "specs"), count(r.Cars, "car", "cars"), count(r.Drivelines, "driveline", "drivelines"), count(r.Shops, "shop file", "shop files"),
+		count(t.Judged, "judgement", "judgements"), count(t.Rules, "rule", "rules"), t.Date.Format(time.DateOnly))
+	var parts []string
+	if n := len(t.Problems); n > 0 {
+		parts = append(parts, count(n, "error", "errors"))
+	}
+	parts = append(parts, count(t.count(policies.LevelDanger), "danger", "dangers"),
+		count(t.count(policies.LevelFault), "fault", "faults"), count(t.count(policies.LevelAdvice), "piece of advice", "pieces of advice"))
+	if n := len(t.Waived); n > 0 {
+		parts = append(parts, count(n, "finding", "findings")+" waived")
+	}
+	if n := len(t.Measures); n > 0 {
+		parts = append(parts, count(n, "key", "keys")+" to measure")
+	}
+	line := strings.Join(parts, ", ")
+	t.para(0, 0, "%s.", strings.ToUpper(line[:1])+line[1:])
+}
+
+// cautions prints the usual cautions of the areas that a danger stands in.
+func (t *textCheck) cautions() {
+	areas := map[string]bool{}
+	for _, f := range slices.Concat(t.Findings, t.waivedDangers()) {
+		if f.Level == policies.LevelDanger {
+			area, _, _ := strings.Cut(f.Rule, ".")
+			areas[area] = true
+		}
+	}
+	printed := false
+	for _, area := range slices.Sorted(maps.Keys(areas)) {
+		if caution := Cautions[area]; caution != "" {
+			if !printed {
+				t.gap()
+				t.para(0, 0, "%s:", t.paint(bold, "Before you go near"))
+				printed = true
+			}
+			t.item(2, area+":", "%s", caution)
+		}
+	}
+}
+
+// sourcesShort names what a rule rests on, in a line.
+func sourcesShort(sources []policies.Source, confidence policies.Confidence) string {
+	var all []string
+	for _, s := range sources {
+		all = append(all, sourceShort(s.Key, s.Clause))
+	}
+	text := strings.Join(all, "; ")
+	if confidence == policies.Memory && !strings.HasPrefix(text, "from memory") {
+		text = "from memory: " + text
+	}
+	return text
+}
+
+// sourceShort names a source by its short title and the clause.
+func sourceShort(key, clause string) string {
+	cited, ok := tables.Source(key)
+	title := cited.Title
+	switch {
+	case !ok:
+		title = key
+	case cited.Kind == "practice":
+		title = "common practice"
+	case cited.Kind == "memory":
+		title = "from memory"
+	case cited.Kind == "standard" || cited.Kind == "regulation":
+		title, _, _ = strings.Cut(title, ", ") // its number; the name follows
+	}
+	if clause == "" {
+		return title
+	}
+	return title + ": " + clause
+}

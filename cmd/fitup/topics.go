@@ -1,0 +1,58 @@
+package main
+
+import (
+	"fmt"
+	"strings"
+
+	"github.com/spf13/cobra"
+
+	"fitup/policies/config"
+)
+
+// Commands without Run are topics of `fitup help`.
+
+func newHelpExitCodes() *cobra.Command {
+	return &cobra.Command{
+		Use:   "exit-codes",
+		Short: "What the exit codes mean",
+		Long: `The exit code is the same in every format. The highest that applies is given.
+
+  0   nothing at or above the fail level
+  1   findings at or above the fail level; with --strict also what could not be
+      told
+  2   a spec or the call is wrong: an error in a file, a flag or a path that is
+      not right, no spec found, the name of no rule
+  3   the tool itself failed: a rule is broken, also one of your own
+
+An error in one file does not stop the others from being judged: the report
+shows both, and the code is 2. The fail level is fault unless --fail-on or the
+configuration says otherwise.`,
+	}
+}
+
+func newHelpConfig() *cobra.Command {
+	var keys strings.Builder
+	names, docs := config.Keys()
+	for i, name := range names {
+		fmt.Fprintf(&keys, "  %s\n      %s\n", name, docs[i])
+	}
+	return &cobra.Command{
+		Use:   "config",
+		Short: "What .fitup.toml may say",
+		Long: `fitup check reads one configuration: the nearest .fitup.toml from the path that
+is judged upward, as far as the top of the repository. Files are never merged.
+--config FILE takes another, --config none takes none. Its keys are:
+
+` + keys.String() + `
+An unknown key is an error. Whatever the file takes away from the judgement is
+told at the end of every report.
+
+  fail-on = "fault"
+  exclude = ["old-*"]
+  rules   = ["rules"]
+  skip    = ["service"]
+
+  [limits.lines.support_spacing]
+  free_run = "20 in"`,
+	}
+}
