@@ -47,7 +47,7 @@ type Car struct {
 
 // CarHead names the car.
 type CarHead struct {
-	Node       `spec:",squash"`
+	Node
 	Name       Text                  `spec:"name" required:"true" doc:"what the outfit calls the car"`
 	Use        Choice[useWords]      `spec:"use" doc:"what it competes in"`
 	Stage      Choice[stageWords]    `spec:"stage" doc:"the state the car is in today"`
@@ -71,7 +71,7 @@ type CarHead struct {
 
 // Rulebook is a published set of rules in the edition that the car was built to.
 type Rulebook struct {
-	Node      `spec:",squash"`
+	Node
 	Authority Text `spec:"authority" doc:"who publishes it"`
 	Article   Text `spec:"article" doc:"article, chapter or group that applies"`
 	Edition   Text `spec:"edition" doc:"edition or year that the car is held to"`
@@ -81,7 +81,7 @@ type Rulebook struct {
 // Clock is a file's own count of use. Items with a life in the same file count
 // on it.
 type Clock struct {
-	Node  `spec:",squash"`
+	Node
 	Read  Label    `spec:"read" doc:"day on which the count was read"`
 	Runs  Count    `spec:"runs" doc:"timed runs so far"`
 	Hours Duration `spec:"run-time" doc:"hours run so far"`
@@ -90,7 +90,7 @@ type Clock struct {
 // Usual gives materials for things whose material is not said. It may say what a
 // thing is made of, never that it is there.
 type Usual struct {
-	Node      `spec:",squash"`
+	Node
 	Metal     Choice[metalWords]       `spec:"metal" doc:"metal of fittings"`
 	MakeUp    Choice[makeUpWords]      `spec:"make-up" doc:"how flare joints are made up, which picks the torque table"`
 	Wet       Choice[lubricationWords] `spec:"flare-threads" doc:"flare nuts go on dry or oiled"`
@@ -102,7 +102,7 @@ type Usual struct {
 
 // Fit holds what is true of one car with one driveline.
 type Fit struct {
-	Node     `spec:",squash"`
+	Node
 	File     Ref                     `spec:"file" doc:"the driveline's file"`
 	At       Position                `spec:"at" doc:"where the driveline's datum lands, in the car's axes"`
 	NoseUp   Angle                   `spec:"nose-up" doc:"tilt of the crank line, front up positive"`
@@ -115,7 +115,7 @@ type Fit struct {
 
 // SetUp is the last recorded set-up.
 type SetUp struct {
-	Node    `spec:",squash"`
+	Node
 	Date    Label  `spec:"date" doc:"day of the set-up"`
 	Mass    Mass   `spec:"mass" doc:"mass of the car as set up"`
 	Front   Length `spec:"ride-height-front" doc:"front ride height"`

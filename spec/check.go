@@ -46,10 +46,10 @@ func (f *File) check(sofar []source.Problem) []source.Problem {
 
 // missing lists the required keys of a table that are not given.
 func missing(path string, table any, sofar []source.Problem) []string {
-	v := reflect.ValueOf(table).Elem()
-	if n := nodeOf(v); n == nil || n.State == Unsaid {
+	if n := nodeOf(table); n == nil || n.State == Unsaid {
 		return nil
 	}
+	v := reflect.ValueOf(table).Elem()
 	var absent []string
 	for _, field := range Fields(v.Type()) {
 		if !field.Required || v.FieldByIndex(field.index).Addr().Interface().(Leaf).Said() == Given {

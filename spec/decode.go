@@ -10,20 +10,14 @@ import (
 	"slices"
 	"strings"
 
-	"github.com/go-viper/mapstructure/v2"
-
 	"fitup/spec/nearest"
 	"fitup/spec/source"
 	"fitup/spec/unit"
 )
 
 // A decoding turns the map of one file into its types and collects everything
-// that is wrong with it.
-//
-// mapstructure calls hook for each value. The hook wraps what is below a table
-// in located, so that each later call knows its key path, and it reports
-// problems itself: a value that is wrong is left out, and all the rest is still
-// decoded.
+// that is wrong with it. A value that is wrong is left out, and all the rest is
+// still decoded.
 type decoding struct {
 	file     *File
 	problems []source.Problem
@@ -41,44 +35,43 @@ type located struct {
 // asked.
 func decode(f *File, to any) (problems, notes []source.Problem) {
 	d := &decoding{file: f}
-	decoder, err := mapstructure.NewDecoder(&mapstructure.DecoderConfig{
-		Result:     to,
-		TagName:    "spec",
-		DecodeHook: mapstructure.DecodeHookFuncValue(d.hook),
-		MatchName:  func(key, field string) bool { return key == field },
-	})
-	if err == nil {
-		err = decoder.Decode(located{"", f.Root})
-	}
-	if err != nil { // the hook leaves nothing for mapstructure to object to
-		panic("spec: " + err.Error())
-	}
-	Walk("", to, func(path string, _ Field, value any) {
-		if _, isLeaf := value.(Leaf); isLeaf {
-			return
-		}
-		if n := nodeOf(reflect.ValueOf(value).Elem()); n != nil {
-			n.Path = f.Kind.owner() + path
-		}
-	})
+	d.value(located{"", f.Root}, to)
+	tellPaths(f.Kind.owner(), "", to)
 	return d.problems, d.notes
 }
 
-func (d *decoding) hook(from, to reflect.Value) (any, error) {
-	in, ok := from.Interface().(located)
-	if !ok || to.Kind() == reflect.Pointer {
-		return from.Interface(), nil
-	}
-	switch value := to.Addr().Interface().(type) {
+// tellPaths tells each table its path, said or not.
+func tellPaths(owner, path string, value any) {
+	switch value := value.(type) {
 	case Leaf:
-		d.leaf(value, in)
-		return nil, nil
 	case Collection:
-		return d.collection(in, to.Type()), nil
-	case phrased:
-		return d.table(in, to.Type(), value), nil
+		for _, name := range value.Names() {
+			tellPaths(owner, join(path, name), value.Item(name))
+		}
+	default:
+		if n := nodeOf(value); n != nil {
+			n.Path = owner + path
+		}
+		v := reflect.ValueOf(value).Elem()
+		for _, f := range Fields(v.Type()) {
+			below := v.FieldByIndex(f.index).Addr().Interface()
+			if _, isLeaf := below.(Leaf); !isLeaf { // most are, and a path costs
+				tellPaths(owner, join(path, f.Key), below)
+			}
+		}
 	}
-	return d.table(in, to.Type(), nil), nil
+}
+
+// value decodes into a pointer to a Leaf, a Collection or a table type.
+func (d *decoding) value(in located, to any) {
+	switch to := to.(type) {
+	case Leaf:
+		d.leaf(to, in)
+	case Collection:
+		d.collection(to, in)
+	default:
+		d.table(reflect.ValueOf(to).Elem(), in)
+	}
 }
 
 // leaf decodes one value. A word that hides a choice makes it asked: somebody
@@ -128,33 +121,32 @@ var (
 	reserved = []string{"driveline", "car", "shop", "none"}
 )
 
-// collection prepares a Table[T]: its state, and the named tables below it.
-func (d *decoding) collection(in located, t reflect.Type) any {
-	named, _ := t.FieldByName("Named")
-	element := named.Type.Elem().Elem()
+// collection decodes a Table[T]: its state, or the named tables below it.
+func (d *decoding) collection(c Collection, in located) {
 	switch raw := in.raw.(type) {
 	case string:
 		if state, ok := stateWords[raw]; ok {
-			return map[string]any{"$state": state}
+			c.say(state)
+			return
 		}
 	case map[string]any:
-		below := map[string]any{}
-		for name, value := range raw {
-			if d.name(join(in.path, name), name, element) {
-				below[name] = located{join(in.path, name), value}
+		c.say(Given)
+		for _, name := range slices.Sorted(maps.Keys(raw)) {
+			if path := join(in.path, name); d.name(path, name, c) {
+				d.value(located{path, raw[name]}, c.add(name))
 			}
 		}
-		return map[string]any{"$state": Given, "$named": below}
+		return
 	}
 	d.problem(in.path, d.file.Find(in.path),
 		fmt.Sprintf("[%s.NAME] for each of them, or \"none\" if there is none", in.path), "found %s", tomlName(in.raw))
-	return nil
 }
 
 // name checks the name that an author gave to a table.
-func (d *decoding) name(path, name string, element reflect.Type) bool {
+func (d *decoding) name(path, name string, of Collection) bool {
+	_, isPin := of.(*Table[Pin])
 	switch {
-	case element == reflect.TypeFor[Pin]():
+	case isPin:
 		if !pinForm.MatchString(name) {
 			d.problem(path, d.file.key(path), "up to 8 letters and digits, as the connector prints them", "%q is not the name of a pin", name)
 			return false
@@ -183,39 +175,43 @@ func plainName(name string) string {
 	return cmp.Or(plain, "front-left")
 }
 
-// table prepares a struct: a phrase becomes its long form, unknown keys are
-// told and dropped.
-func (d *decoding) table(in located, t reflect.Type, phrase phrased) any {
+// table decodes a struct: a phrase becomes its long form, unknown keys are told
+// and dropped.
+func (d *decoding) table(to reflect.Value, in located) {
+	node := nodeOf(to.Addr().Interface())
 	raw, isTable := in.raw.(map[string]any)
 	if text, ok := in.raw.(string); ok && in.path != "" {
-		if state, ok := stateWords[text]; ok && nodeOf(reflect.New(t).Elem()) != nil {
-			return map[string]any{"$state": state}
+		if state, ok := stateWords[text]; ok && node != nil {
+			node.State = state
+			return
 		}
 	}
-	if !isTable && phrase != nil {
+	if phrase, ok := to.Addr().Interface().(phrased); ok && !isTable {
 		said, err := phrase.phrase(in.raw)
 		if err != nil {
 			d.problems = append(d.problems, d.wrong(in, err))
-			return nil
+			return
 		}
 		raw, isTable = d.file.spoken(in.path, said), true
 	}
-	fields := Fields(t)
+	fields := Fields(to.Type())
 	if !isTable {
 		d.problem(in.path, d.file.Find(in.path), tableDue(in.path, fields), "found %s", tomlName(in.raw))
-		return nil
+		return
 	}
 
-	out := map[string]any{"$state": Given}
+	if node != nil {
+		node.State = Given
+	}
 	for _, key := range slices.Sorted(maps.Keys(raw)) {
 		path := join(in.path, key)
-		if !slices.ContainsFunc(fields, func(f Field) bool { return f.Key == key }) {
+		i := slices.IndexFunc(fields, func(f Field) bool { return f.Key == key })
+		if i < 0 {
 			d.unknownKey(path, key, in.path, fields)
 			continue
 		}
-		out[key] = located{path, raw[key]}
+		d.value(located{path, raw[key]}, to.FieldByIndex(fields[i].index).Addr().Interface())
 	}
-	return out
 }
 
 func tableDue(path string, fields []Field) string {

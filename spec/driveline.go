@@ -34,7 +34,7 @@ type Driveline struct {
 
 // DrivelineHead names the driveline.
 type DrivelineHead struct {
-	Node  `spec:",squash"`
+	Node
 	Name  Text               `spec:"name" required:"true" doc:"what the outfit calls it"`
 	Shop  Ref                `spec:"shop" doc:"the shop file it shares with the cars that take it"`
 	Datum Text               `spec:"datum" doc:"the point its positions start from"`
@@ -43,7 +43,7 @@ type DrivelineHead struct {
 
 // Engine is the engine itself.
 type Engine struct {
-	Node         `spec:",squash"`
+	Node
 	Layout       Text                   `spec:"layout" doc:"cylinders, how they lie, and the exhaust side"`
 	Cylinders    Whole                  `spec:"cylinders" doc:"number of cylinders"`
 	Bore         Length                 `spec:"bore" doc:"cylinder bore"`
@@ -80,7 +80,7 @@ func (closedWords) Words() []string { return []string{"closed", "open"} }
 // Phrase: "5 x 1050 mL/min at 3.0 bar"; the number may be left out, and "measured
 // with n-heptane" added.
 type Injectors struct {
-	Node     `spec:",squash"`
+	Node
 	Count    Whole      `spec:"count" doc:"number of injectors"`
 	Flow     VolumeFlow `spec:"flow" doc:"static flow of one"`
 	Pressure Pressure   `spec:"pressure" doc:"fuel pressure at which the flow was measured"`
@@ -89,7 +89,7 @@ type Injectors struct {
 
 // Turbo is a turbocharger or supercharger.
 type Turbo struct {
-	Node  `spec:",squash"`
+	Node
 	Frame Text        `spec:"frame" doc:"frame size: small, mid, large"`
 	Limit Rotation    `spec:"limit" doc:"shaft speed limit"`
 	Ports Table[Port] `spec:"ports" doc:"oil and water ports"`
@@ -97,7 +97,7 @@ type Turbo struct {
 
 // Clutch is the clutch itself.
 type Clutch struct {
-	Node      `spec:",squash"`
+	Node
 	Plates    Whole                `spec:"plates" doc:"driven plates"`
 	Lining    Text                 `spec:"lining" doc:"lining material"`
 	Outer     Length               `spec:"outer" doc:"outer diameter of the lining"`
@@ -113,7 +113,7 @@ type Clutch struct {
 
 // Gearbox is the gearbox.
 type Gearbox struct {
-	Node   `spec:",squash"`
+	Node
 	Layout Text        `spec:"kind" doc:"speeds, engagement, in line or transaxle"`
 	Ratios Numbers     `spec:"ratios" doc:"from lowest gear to highest"`
 	Rated  Torque      `spec:"rated" doc:"input torque that its maker rates"`
@@ -124,7 +124,7 @@ type Gearbox struct {
 
 // Pump is a pump that the driveline turns.
 type Pump struct {
-	Node   `spec:",squash"`
+	Node
 	Driven Text              `spec:"driven" doc:"belt, gear or shaft that turns it"`
 	Flow   FlowAtSpeed       `spec:"flow" doc:"flow at a pump or engine speed"`
 	Relief Pressure          `spec:"relief" doc:"pressure at which its relief valve opens"`
@@ -137,7 +137,7 @@ type Pump struct {
 
 // Fluid is one fluid of the driveline.
 type Fluid struct {
-	Node  `spec:",squash"`
+	Node
 	Grade Text   `spec:"grade" doc:"grade or specification"`
 	Stays Volume `spec:"stays-in" doc:"what stays in the driveline when it is drained"`
 	Fill  Volume `spec:"fill" doc:"what it takes to fill from dry"`
@@ -146,14 +146,14 @@ type Fluid struct {
 
 // Drain is a drain plug.
 type Drain struct {
-	Node `spec:",squash"`
+	Node
 	Plug Fastening `spec:"plug" doc:"the plug: thread, key, torque, washer"`
 	At   Position  `spec:"at" doc:"where it is"`
 }
 
 // Needs is what the driveline asks of any car.
 type Needs struct {
-	Node      `spec:",squash"`
+	Node
 	OilTank   Volume   `spec:"oil-tank" doc:"least volume of a dry-sump tank"`
 	HeatWater Power    `spec:"heat-coolant" doc:"heat that the radiator must shed"`
 	HeatOil   Power    `spec:"heat-oil" doc:"heat that the oil cooler must shed"`
@@ -165,7 +165,7 @@ type Needs struct {
 
 // Sensor is a sensor, on the driveline or on the car.
 type Sensor struct {
-	Node     `spec:",squash"`
+	Node
 	Measures Text          `spec:"kind" doc:"what kind of sensor"`
 	Range    PressureRange `spec:"range" doc:"gauge pressure range"`
 	Absolute AbsoluteRange `spec:"range-absolute" doc:"absolute pressure range"`
@@ -176,7 +176,7 @@ type Sensor struct {
 
 // Tune is what the engine computer's map believes.
 type Tune struct {
-	Node      `spec:",squash"`
+	Node
 	File      Text                  `spec:"file" doc:"name of the map"`
 	Injectors Injectors             `spec:"injectors" doc:"injectors that the map was made for"`
 	Pressure  Pressure              `spec:"base-fuel-pressure" doc:"rail over manifold that the map was made for"`
@@ -192,7 +192,7 @@ type Tune struct {
 
 // LiftPoint is a place the driveline may be hung from.
 type LiftPoint struct {
-	Node   `spec:",squash"`
+	Node
 	At     Position            `spec:"at" doc:"where the eye is, in the driveline's axes"`
 	Rated  Mass                `spec:"rated" doc:"working load limit marked on it, for a straight pull"`
 	Marked Flag                `spec:"marked" doc:"the limit is stamped on it"`

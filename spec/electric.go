@@ -2,7 +2,7 @@ package spec
 
 // CarElectrics is what feeds and isolates.
 type CarElectrics struct {
-	Node       `spec:",squash"`
+	Node
 	Battery    Battery            `spec:"battery" doc:"battery"`
 	Isolator   Isolator           `spec:"isolator" doc:"main switch"`
 	Alternator Flag               `spec:"total-loss" doc:"runs without an alternator"`
@@ -12,7 +12,7 @@ type CarElectrics struct {
 
 // Battery is the battery.
 type Battery struct {
-	Part   `spec:",squash"`
+	Part
 	Holds  Charge  `spec:"capacity" doc:"capacity at the 20 hour rate"`
 	Cranks Current `spec:"cranks" doc:"cranking current that it gives"`
 	Sealed Flag    `spec:"sealed" doc:"dry or sealed, or in a sealed box"`
@@ -21,7 +21,7 @@ type Battery struct {
 
 // Isolator is the main switch.
 type Isolator struct {
-	Part    `spec:",squash"`
+	Part
 	Kills   Names                `spec:"kills" refers:"circuits" doc:"circuits that it opens"`
 	Handles Choices[handleWords] `spec:"handles" doc:"where it can be worked from"`
 	Stops   Flag                 `spec:"stops-engine" doc:"stops a running engine, proved with the engine running"`
@@ -38,7 +38,7 @@ func (handleWords) Words() []string {
 
 // Post is a power post.
 type Post struct {
-	Node  `spec:",squash"`
+	Node
 	At    Position `spec:"at" doc:"where it is"`
 	End   End      `spec:"end" doc:"its stud"`
 	Dead  Text     `spec:"dead-when" doc:"when it is dead"`
@@ -47,21 +47,21 @@ type Post struct {
 
 // PowerModule is a power module or fuse box.
 type PowerModule struct {
-	Part     `spec:",squash"`
+	Part
 	Rated    Current        `spec:"rated" doc:"total rating"`
 	Channels Table[Channel] `spec:"channels" doc:"its channels"`
 }
 
 // Channel is one protected output.
 type Channel struct {
-	Node  `spec:",squash"`
+	Node
 	Trips Current `spec:"trips" doc:"fuse or trip current"`
 	Feeds Text    `spec:"feeds" doc:"what it feeds"`
 }
 
 // Circuit is one wire that carries power or an earth.
 type Circuit struct {
-	Node      `spec:",squash"`
+	Node
 	From      Meet                 `spec:"from" refers:"terminal" doc:"supply end"`
 	To        Meet                 `spec:"to" refers:"terminal" doc:"load end"`
 	Wire      Wire                 `spec:"wire" doc:"conductor size"`

@@ -2,7 +2,6 @@ package spec
 
 import (
 	"reflect"
-	"strings"
 	"sync"
 )
 
@@ -34,7 +33,7 @@ func Fields(t reflect.Type) []Field {
 				inner.index = append([]int{i}, inner.index...)
 				fields = append(fields, inner)
 			}
-		case key != "-" && !strings.HasPrefix(key, "$"):
+		case key != "-":
 			fields = append(fields, Field{
 				Key: key, Doc: f.Tag.Get("doc"), Refers: f.Tag.Get("refers"),
 				Required: f.Tag.Get("required") == "true", index: []int{i}, typ: f.Type,
@@ -58,21 +57,27 @@ func keys(fields []Field) []string {
 // fields as they are declared and named tables by name. What is not said is
 // visited too. The value is a pointer: to a table type, a Leaf or a Collection.
 func Walk(path string, value any, visit func(path string, field Field, value any)) {
-	walk(path, Field{}, reflect.ValueOf(value).Elem(), visit)
+	walk(path, Field{}, value, func(path string, field Field, value any) bool {
+		visit(path, field, value)
+		return true
+	})
 }
 
-func walk(path string, field Field, v reflect.Value, visit func(string, Field, any)) {
-	value := v.Addr().Interface()
-	visit(path, field, value)
+// walk is Walk for a visit that returns whether to go on below the value.
+func walk(path string, field Field, value any, visit func(string, Field, any) bool) {
+	if !visit(path, field, value) {
+		return
+	}
 	switch value := value.(type) {
 	case Leaf:
 	case Collection:
 		for _, name := range value.Names() {
-			walk(join(path, name), field, reflect.ValueOf(value.Item(name)).Elem(), visit)
+			walk(join(path, name), field, value.Item(name), visit)
 		}
 	default:
+		v := reflect.ValueOf(value).Elem()
 		for _, f := range Fields(v.Type()) {
-			walk(join(path, f.Key), f, v.FieldByIndex(f.index), visit)
+			walk(join(path, f.Key), f, v.FieldByIndex(f.index).Addr().Interface(), visit)
 		}
 	}
 }
@@ -85,10 +90,10 @@ func join(path, step string) string {
 }
 
 // nodeOf returns the Node that a table type embeds, or nil: the three file
-// types embed none.
-func nodeOf(v reflect.Value) *Node {
-	if n := v.FieldByName("Node"); n.IsValid() {
-		return n.Addr().Interface().(*Node)
+// types embed none. The table is a pointer.
+func nodeOf(table any) *Node {
+	if t, ok := table.(interface{ node() *Node }); ok {
+		return t.node()
 	}
 	return nil
 }

@@ -147,7 +147,7 @@ func (label[L]) Read(raw any) (unit.Date, error) {
 }
 func (label[L]) Document(d unit.Date) any { var l L; return l.Day(d).Format(time.DateOnly) }
 func (label[L]) Kind() Kind {
-	return Kind{Name: "date", Example: "2025-03", TOML: "date or string", Document: "string"}
+	return Kind{Name: "date", Example: "2025-03", Pattern: unit.DatePattern, TOML: "date or string", Document: "string"}
 }
 
 type position struct{}
@@ -161,7 +161,7 @@ func (position) Read(raw any) (unit.Position, error) {
 }
 func (position) Document(p unit.Position) any { return []any{p.XYZ[0], p.XYZ[1], p.XYZ[2]} }
 func (position) Kind() Kind {
-	return Kind{Name: "position", Example: "-391, 216, 277 mm", Dimension: unit.Length, TOML: "string", Document: "position"}
+	return Kind{Name: "position", Example: "-391, 216, 277 mm", Dimension: unit.Length, Pattern: unit.PositionPattern, TOML: "string", Document: "position"}
 }
 
 type box struct{}
@@ -185,7 +185,7 @@ func (box) Document(b [2]unit.Position) any {
 	return []any{position{}.Document(b[0]), position{}.Document(b[1])}
 }
 func (box) Kind() Kind {
-	return Kind{Name: "box", Example: "[\"0, -230, -130 mm\", \"590, 250, 520 mm\"]", Dimension: unit.Length, TOML: "array", Document: "positions"}
+	return Kind{Name: "box", Example: "[\"0, -230, -130 mm\", \"590, 250, 520 mm\"]", Dimension: unit.Length, Pattern: unit.PositionPattern, TOML: "array", Document: "positions"}
 }
 
 type thread struct{}
@@ -249,7 +249,7 @@ func (wire) Read(raw any) (unit.Wire, error) {
 }
 func (wire) Document(w unit.Wire) any { return w.Area }
 func (wire) Kind() Kind {
-	return Kind{Name: "wire size", Example: "2.5 mm2", Dimension: unit.Area, TOML: "string", Document: "number"}
+	return Kind{Name: "wire size", Example: "2.5 mm2", Dimension: unit.Area, Pattern: unit.WirePattern, TOML: "string", Document: "number"}
 }
 
 type names struct{}
@@ -328,6 +328,10 @@ func readSpan(raw any) (Span, error) {
 	return Span{q, unit.Duration}, err
 }
 
+func spanPattern() string {
+	return unit.Count.Pattern(false) + "|" + unit.Age.Pattern(false) + "|" + unit.Duration.Pattern(false)
+}
+
 func (life) Document(spans []Span) any {
 	out := make([]any, len(spans))
 	for i, s := range spans {
@@ -336,14 +340,14 @@ func (life) Document(spans []Span) any {
 	return out
 }
 func (life) Kind() Kind {
-	return Kind{Name: "life", Example: "40 h", TOML: "string or array", Document: "lives"}
+	return Kind{Name: "life", Example: "40 h", Pattern: spanPattern, TOML: "string or array", Document: "lives"}
 }
 
 type choice[W vocabulary] struct{}
 
 func (choice[W]) Read(raw any) (string, error) {
 	var w W
-	s, err := needText(raw, "one of "+inWords(w.Words()))
+	s, err := textOr(raw, func() string { return "one of " + inWords(w.Words()) })
 	if err != nil {
 		return "", err
 	}
@@ -426,13 +430,18 @@ func inWords(list []string) string {
 }
 
 func needText(raw any, want string) (string, error) {
+	return textOr(raw, func() string { return want })
+}
+
+// textOr is needText for a want that costs more to make than the text to read.
+func textOr(raw any, want func() string) (string, error) {
 	if s, ok := raw.(string); ok {
 		if strings.TrimSpace(s) == "" {
 			return "", &unit.Error{Problem: "there is nothing in the quotes", Want: "a value, or leave the key out"}
 		}
 		return s, nil
 	}
-	return "", wrongType(raw, want)
+	return "", wrongType(raw, want())
 }
 
 // wrongType tells what was found in TOML's own words.

@@ -8,7 +8,7 @@ package spec
 // It may also have a word for the seal, "straight", "valved" and "family-NAME". A
 // size left out of a hose end is the size of the hose.
 type End struct {
-	Node     `spec:",squash"`
+	Node
 	Size     Size                `spec:"size" doc:"size as the trade names it: -8, 38 mm, 3/8-24, size-24"`
 	Form     Choice[formWords]   `spec:"form" doc:"how it seals or holds"`
 	Gender   Choice[genderWords] `spec:"gender" doc:"which half it is"`
@@ -28,7 +28,7 @@ type End struct {
 //
 // Phrase: that of an End.
 type Port struct {
-	Node    `spec:",squash"`
+	Node
 	End     End                    `spec:"end" doc:"its form and size"`
 	At      Position               `spec:"at" doc:"where it is"`
 	Faces   Choice[directionWords] `spec:"faces" doc:"which way it points"`
@@ -56,7 +56,7 @@ type Port struct {
 // out, and then the brackets too. The last may also have the make-up, "two copper
 // washers", "T-bolt clamp" and "never-open".
 type Meet struct {
-	Node    `spec:",squash"`
+	Node
 	Port    Ref                      `spec:"port" doc:"the port it meets: part.port here, driveline.port across"`
 	End     End                      `spec:"end" doc:"what this end of the line is"`
 	Torque  Torque                   `spec:"torque" doc:"tightening torque"`
@@ -73,7 +73,7 @@ type Meet struct {
 // "2 x 10.5 mm clear, 70 mm apart fore-aft", "6 x 10.1 mm clear, on 84 mm circle".
 // It may also have "into cast-iron" and "30 mm pilot".
 type Holes struct {
-	Node   `spec:",squash"`
+	Node
 	Count  Whole               `spec:"count" doc:"number of holes"`
 	Clear  Length              `spec:"clear" doc:"diameter of plain holes"`
 	Thread Thread              `spec:"thread" doc:"thread of tapped holes"`
@@ -88,7 +88,7 @@ type Holes struct {
 
 // CarMount is the car's half of a mount: bracket, rubber, bolts and torque.
 type CarMount struct {
-	Node    `spec:",squash"`
+	Node
 	Meets   Ref       `spec:"meets" refers:"mount" doc:"the driveline's half"`
 	At      Position  `spec:"at" doc:"centre of its pattern, in the car's axes"`
 	Holes   Holes     `spec:"holes" doc:"holes in the bracket"`
@@ -103,7 +103,7 @@ type CarMount struct {
 
 // DriveMount is the driveline's half of a mount: the face and its holes.
 type DriveMount struct {
-	Node  `spec:",squash"`
+	Node
 	At    Position               `spec:"at" doc:"centre of its pattern, in the driveline's axes"`
 	Faces Choice[directionWords] `spec:"faces" doc:"which way its face looks"`
 	Holes Holes                  `spec:"holes" doc:"its holes"`
@@ -114,7 +114,7 @@ type DriveMount struct {
 // Line is a hose or tube between two ports. It never says what it carries: its
 // two ends do.
 type Line struct {
-	Node     `spec:",squash"`
+	Node
 	Hose     HoseRun               `spec:"hose" doc:"length, kind and date of the hose"`
 	From     Meet                  `spec:"from" refers:"port" doc:"the end that takes the flow in"`
 	To       Meet                  `spec:"to" refers:"port" doc:"the end that lets the flow out"`
@@ -139,7 +139,7 @@ type Line struct {
 //
 // Phrase: "2.95 m of ptfe-8, 2023-02": length, kind, month made.
 type HoseRun struct {
-	Node   `spec:",squash"`
+	Node
 	Length Length `spec:"length" doc:"cut length between the ends"`
 	Kind   Ref    `spec:"kind" refers:"shop.hoses" doc:"the hose kind, in the shop file"`
 	Made   Label  `spec:"made" doc:"date on the hose, not the day it was fitted"`
@@ -147,7 +147,7 @@ type HoseRun struct {
 
 // Plug is the car's half of a multi-pin connector.
 type Plug struct {
-	Node   `spec:",squash"`
+	Node
 	Meets  Meet     `spec:"meets" refers:"plug" doc:"the driveline's half"`
 	At     Position `spec:"at" doc:"where it is clipped"`
 	Behind Names    `spec:"behind" refers:"behind" doc:"what must be off before it can be reached"`
@@ -159,7 +159,7 @@ type PinSet = Table[Pin]
 
 // Pin is one way of a connector.
 type Pin struct {
-	Node  `spec:",squash"`
+	Node
 	Gives Text    `spec:"gives" doc:"signal or supply that comes out of it"`
 	Takes Text    `spec:"takes" doc:"signal or supply that goes into it"`
 	Both  Text    `spec:"both" doc:"signal that goes either way"`
@@ -169,7 +169,7 @@ type Pin struct {
 
 // Rod is a shift rod, throttle rod or cable.
 type Rod struct {
-	Node   `spec:",squash"`
+	Node
 	From   Meet                 `spec:"from" refers:"port" doc:"one end"`
 	To     Meet                 `spec:"to" refers:"port" doc:"the other end"`
 	Length Length               `spec:"length" doc:"between centres"`
@@ -179,7 +179,7 @@ type Rod struct {
 
 // Shaft is a propshaft or drive shaft.
 type Shaft struct {
-	Node       `spec:",squash"`
+	Node
 	From       Meet               `spec:"from" refers:"port" doc:"driveline end"`
 	To         Meet               `spec:"to" refers:"port" doc:"axle end"`
 	Holes      Holes              `spec:"holes" doc:"flange holes at each end"`
@@ -201,7 +201,7 @@ type Shaft struct {
 //
 // Phrase: "76.2 x 1.65 mm steel", "45 x 2.5 mm cold-drawn steel".
 type Tube struct {
-	Node  `spec:",squash"`
+	Node
 	Outer Length             `spec:"outer" doc:"outside diameter or side"`
 	Wall  Length             `spec:"wall" doc:"wall thickness"`
 	Metal Choice[metalWords] `spec:"metal" doc:"what it is made of"`
@@ -216,7 +216,7 @@ func (drawnWords) Words() []string {
 
 // FinalDrive is the axle or transaxle.
 type FinalDrive struct {
-	Part    `spec:",squash"`
+	Part
 	Ratio   Number                `spec:"ratio" doc:"final drive ratio"`
 	NoseUp  Angle                 `spec:"nose-up" doc:"tilt of its input"`
 	Oil     Volume                `spec:"oil" doc:"what it holds"`
@@ -232,7 +232,7 @@ type FinalDrive struct {
 // a nut, "into cast-aluminium", "16 mm engaged", "13 mm across-flats", "18x24 copper
 // washer" and "use-once".
 type Fastening struct {
-	Node    `spec:",squash"`
+	Node
 	Count   Whole                    `spec:"count" doc:"how many"`
 	Thread  Thread                   `spec:"thread" doc:"their thread"`
 	Length  Length                   `spec:"length" doc:"length under the head"`
@@ -253,7 +253,7 @@ type Fastening struct {
 
 // Fastener is a fastening that belongs to no joint.
 type Fastener struct {
-	Node     `spec:",squash"`
+	Node
 	Bolts    Fastening   `spec:"bolts" doc:"the fastening"`
 	Holds    Text        `spec:"holds" doc:"what it holds"`
 	Critical Flag        `spec:"critical" doc:"somebody is hurt if it lets go"`

@@ -8,6 +8,8 @@ import (
 	"sync"
 
 	"github.com/invopop/jsonschema"
+
+	"fitup/spec/unit"
 )
 
 // Schema returns the JSON Schema of a kind of file, for editors. It is made from
@@ -100,7 +102,6 @@ func (m *schemaMaker) table(t reflect.Type) *jsonschema.Schema {
 	}
 	s := r.ReflectFromType(t)
 	s.Version, s.Definitions, s.Required = "", nil, nil
-	s.Properties.Delete("$state")
 	for _, field := range Fields(t) {
 		if field.Required {
 			s.Required = append(s.Required, field.Key)
@@ -152,8 +153,18 @@ func (m *schemaMaker) collection(t reflect.Type) *jsonschema.Schema {
 		each = m.refToTable(element)
 	}
 	return &jsonschema.Schema{AnyOf: []*jsonschema.Schema{m.states(), {
-		Type: "object", PatternProperties: map[string]*jsonschema.Schema{form.String(): each}, AdditionalProperties: jsonschema.FalseSchema,
+		Type: "object", PropertyNames: m.reserved(), PatternProperties: map[string]*jsonschema.Schema{form.String(): each}, AdditionalProperties: jsonschema.FalseSchema,
 	}}}
+}
+
+// reserved are the names that have a meaning of their own.
+func (m *schemaMaker) reserved() *jsonschema.Schema {
+	words := make([]any, len(reserved))
+	for i, name := range reserved {
+		words[i] = name
+	}
+	m.defs["free-name"] = &jsonschema.Schema{Not: &jsonschema.Schema{Enum: words}, Description: "a name that has no meaning of its own"}
+	return refTo("free-name")
 }
 
 var vocabularyName = regexp.MustCompile(`spec\.(\w+)\]+$`)
@@ -169,41 +180,76 @@ func (m *schemaMaker) leaf(kind Kind, t reflect.Type) *jsonschema.Schema {
 		}
 	}
 	if m.defs[name] == nil {
-		m.defs[name] = &jsonschema.Schema{AnyOf: append([]*jsonschema.Schema{m.states()}, plainValues(kind)...)}
+		m.defs[name] = &jsonschema.Schema{AnyOf: append([]*jsonschema.Schema{m.states()}, m.plainValues(kind)...)}
 	}
 	return refTo(name)
 }
 
 // plainValues are the ways in which a value of a kind may be written.
-func plainValues(kind Kind) []*jsonschema.Schema {
-	one := uint64(1)
-	text := &jsonschema.Schema{Type: "string", MinLength: &one, Description: kind.Name, Examples: []any{kind.Example}}
-	guess := &jsonschema.Schema{Type: "string", Pattern: "^~", Description: "a guess"}
-	switch {
-	case len(kind.Words) > 0:
-		text = &jsonschema.Schema{Pattern: "^(~ *)?(" + strings.Join(quoteAll(kind.Words), "|") + ")$", Type: "string"}
-		var words []any
-		for _, w := range kind.Words {
-			words = append(words, w)
-		}
-		closed := &jsonschema.Schema{AnyOf: []*jsonschema.Schema{{Enum: words}, text}}
-		if kind.TOML == "string" {
-			return closed.AnyOf
-		}
-		return append(closed.AnyOf, &jsonschema.Schema{Type: "array", Items: closed})
-	case kind.Dimension != "" && kind.TOML == "string":
-		text.Pattern = `^(~ *)?[+-]?\d`
-	}
+func (m *schemaMaker) plainValues(kind Kind) []*jsonschema.Schema {
 	switch kind.TOML {
 	case "boolean", "integer", "number":
-		return []*jsonschema.Schema{{Type: kind.TOML}, guess}
+		return m.bare(kind.TOML)
 	case "array":
-		return []*jsonschema.Schema{{Type: "array", Description: kind.Name + ", such as " + kind.Example}}
-	case "string or array":
-		return []*jsonschema.Schema{text, {Type: "array", Items: &jsonschema.Schema{Type: "string"}}}
+		return []*jsonschema.Schema{m.list(kind)}
 	}
-	return []*jsonschema.Schema{text}
+	one := m.texts(kind)
+	if kind.TOML == "string or array" {
+		least := uint64(1)
+		return append(one, &jsonschema.Schema{Type: "array", Items: &jsonschema.Schema{AnyOf: one}, MinItems: &least})
+	}
+	return one
 }
+
+// bare is a value that stands without quotes, unless it is a guess.
+func (m *schemaMaker) bare(tomlType string) []*jsonschema.Schema {
+	written := map[string]string{"boolean": "true|false", "integer": `\d+`, "number": `\d+(?:\.\d+)?`}[tomlType]
+	plain := &jsonschema.Schema{Type: tomlType}
+	if tomlType != "boolean" {
+		plain.Minimum = "0"
+	}
+	return []*jsonschema.Schema{plain, {Type: "string", Pattern: "^~ *(?:" + written + ")$", Description: "a guess"}}
+}
+
+// list is a value that is always a list.
+func (m *schemaMaker) list(kind Kind) *jsonschema.Schema {
+	s := &jsonschema.Schema{Type: "array", Description: kind.Name + ", such as " + kind.Example}
+	switch kind.Document {
+	case "numbers":
+		s.Items = &jsonschema.Schema{AnyOf: m.bare("number")}
+	case "positions":
+		corners := uint64(2)
+		s.Items, s.MinItems, s.MaxItems = &jsonschema.Schema{Type: "string", Pattern: written(kind.Pattern())}, &corners, &corners
+	}
+	return s
+}
+
+// texts are the ways in which a value may stand in quotes.
+func (m *schemaMaker) texts(kind Kind) []*jsonschema.Schema {
+	if len(kind.Words) > 0 {
+		words := make([]any, len(kind.Words))
+		for i, w := range kind.Words {
+			words[i] = w
+		}
+		guess := "^~ *(" + strings.Join(quoteAll(kind.Words), "|") + ")$"
+		return []*jsonschema.Schema{{Enum: words}, {Type: "string", Pattern: guess, Description: "a guess"}}
+	}
+	least := uint64(1)
+	text := &jsonschema.Schema{Type: "string", MinLength: &least, Description: kind.Name, Examples: []any{kind.Example}}
+	if kind.Pattern == nil {
+		return []*jsonschema.Schema{text}
+	}
+	text.Pattern = written(kind.Pattern())
+	if kind.Dimension == "" {
+		return []*jsonschema.Schema{text}
+	}
+	text.Description += ", in " + strings.Join(kind.Dimension.Units(), ", ")
+	m.defs["hides-a-choice"] = &jsonschema.Schema{Type: "string", Pattern: written(unit.HidingPattern()), Description: "a unit that means two things: it is read, but nothing can be made of it"}
+	return []*jsonschema.Schema{text, refTo("hides-a-choice")}
+}
+
+// written is the pattern of a value with the mark of a guess.
+func written(pattern string) string { return "^ *(?:~ *)?(?:" + pattern + ") *$" }
 
 func quoteAll(words []string) []string {
 	quoted := make([]string, len(words))

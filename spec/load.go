@@ -171,11 +171,16 @@ func (f *File) root() any {
 	panic("spec: a file of no kind has no root")
 }
 
-// Walk is Walk over all that the file may hold.
+// Walk is Walk over the file, less what would be below a table that is not said.
 func (f *File) Walk(visit func(path string, field Field, value any)) {
-	if f.Kind != 0 {
-		Walk("", f.root(), visit)
+	if f.Kind == 0 {
+		return
 	}
+	walk("", Field{}, f.root(), func(path string, field Field, value any) bool {
+		visit(path, field, value)
+		n := nodeOf(value)
+		return n == nil || n.State != Unsaid
+	})
 }
 
 // problem is a problem at the value of a key path.

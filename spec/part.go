@@ -3,7 +3,7 @@ package spec
 // Part is anything with a place, a mass, ports or contents. The parts of each
 // system embed it.
 type Part struct {
-	Node     `spec:",squash"`
+	Node
 	At       Position           `spec:"at" doc:"where it is"`
 	Room     Box                `spec:"box" doc:"the room it takes, as two opposite corners"`
 	Mass     Mass               `spec:"mass" doc:"its mass, empty"`
@@ -22,7 +22,7 @@ type Part struct {
 
 // HistoryOf is what a part has been through.
 type HistoryOf struct {
-	Node    `spec:",squash"`
+	Node
 	Of      Ref   `spec:"of" refers:"thing" doc:"the part"`
 	Failed  Label `spec:"served-failed-engine" doc:"day an engine failed upstream of it"`
 	Flushed Label `spec:"flushed" doc:"day it was flushed or stripped and cleaned after that"`
@@ -32,7 +32,7 @@ type HistoryOf struct {
 
 // MassAt is a mass at a place.
 type MassAt struct {
-	Node   `spec:",squash"`
+	Node
 	Mass   Mass     `spec:"mass" doc:"its mass"`
 	At     Position `spec:"at" doc:"its centre of mass"`
 	Leaves Flag     `spec:"leaves" doc:"comes off the car before the driveline is lifted"`
@@ -40,7 +40,7 @@ type MassAt struct {
 
 // Ballast is a piece of ballast.
 type Ballast struct {
-	Node  `spec:",squash"`
+	Node
 	Mass  Mass      `spec:"mass" doc:"its mass"`
 	At    Position  `spec:"at" doc:"where it is"`
 	Bolts Fastening `spec:"bolts" doc:"what holds it"`
@@ -49,7 +49,7 @@ type Ballast struct {
 
 // Solid is a room taken, as a box.
 type Solid struct {
-	Node    `spec:",squash"`
+	Node
 	Room    Box         `spec:"box" doc:"two opposite corners"`
 	Hot     Temperature `spec:"hot" doc:"temperature of its surface"`
 	KeepOff Length      `spec:"keep-off" doc:"distance that other things must keep"`
@@ -58,7 +58,7 @@ type Solid struct {
 
 // Gap is a clearance measured on the car.
 type Gap struct {
-	Node    `spec:",squash"`
+	Node
 	Between Names       `spec:"between" refers:"thing or words" doc:"the two things"`
 	Is      Length      `spec:"is" doc:"distance measured with the driveline in"`
 	Shield  Text        `spec:"shield" doc:"shield or sleeve between them, or none"`
@@ -67,7 +67,7 @@ type Gap struct {
 
 // Access is a panel or part that must come off to reach others.
 type Access struct {
-	Node    `spec:",squash"`
+	Node
 	Held    Fastening            `spec:"held" doc:"what holds it"`
 	Station Choice[stationWords] `spec:"from" doc:"where the builder stands"`
 	Behind  Names                `spec:"behind" refers:"behind" doc:"what must be off before it"`
@@ -76,7 +76,7 @@ type Access struct {
 
 // LifeItem is an item with a life, counted on the clock of the file it is in.
 type LifeItem struct {
-	Node   `spec:",squash"`
+	Node
 	Fitted Label `spec:"fitted" doc:"day it was fitted"`
 	At     Life  `spec:"at" doc:"the clock when it was fitted"`
 	Lasts  Life  `spec:"lasts" doc:"what it lasts; the first limit reached counts"`
@@ -85,7 +85,7 @@ type LifeItem struct {
 
 // Waiver sets a finding aside.
 type Waiver struct {
-	Node  `spec:",squash"`
+	Node
 	Rule  Text    `spec:"rule" required:"true" doc:"the rule's id"`
 	On    Names   `spec:"on" required:"true" doc:"subjects, as a finding prints them"`
 	Why   Text    `spec:"why" required:"true" doc:"the reason"`

@@ -1,7 +1,6 @@
 package spec
 
 import (
-	"reflect"
 	"strings"
 )
 
@@ -62,7 +61,7 @@ func newIndex(f *File) index {
 		case *Access:
 			x.things[strings.TrimPrefix(path, "access.")] = path
 		}
-		if n := nodeOf(reflect.ValueOf(value).Elem()); n != nil && n.State != Unsaid {
+		if n := nodeOf(value); n != nil && n.State != Unsaid {
 			x.things[path] = path
 		}
 	})

@@ -110,7 +110,7 @@ func (amount[D]) Read(raw any) (unit.Quantity, error) {
 	return unit.ParseNonNegative(text, d.Dimension())
 }
 func (amount[D]) Document(q unit.Quantity) any { return q.SI }
-func (amount[D]) Kind() Kind                   { var d D; return quantityKind(d.Dimension()) }
+func (amount[D]) Kind() Kind                   { var d D; return quantityKind(d.Dimension(), false) }
 
 // signed reads a quantity that may be negative.
 type signed[D dim] struct{}
@@ -124,14 +124,19 @@ func (signed[D]) Read(raw any) (unit.Quantity, error) {
 	return unit.Parse(text, d.Dimension())
 }
 func (signed[D]) Document(q unit.Quantity) any { return q.SI }
-func (signed[D]) Kind() Kind                   { var d D; return quantityKind(d.Dimension()) }
+func (signed[D]) Kind() Kind {
+	var d D
+	k := quantityKind(d.Dimension(), true)
+	k.Name = "signed " + k.Name
+	return k
+}
 
 // span reads "0 to 10 bar".
 type span[D dim] struct{}
 
 func (span[D]) Read(raw any) (unit.Range, error) {
 	var d D
-	text, err := needText(raw, "a range such as \"0 to 10 "+firstUnit(d.Dimension())+"\"")
+	text, err := textOr(raw, func() string { return "a range such as \"0 to 10 " + firstUnit(d.Dimension()) + "\"" })
 	if err != nil {
 		return unit.Range{}, err
 	}
@@ -140,7 +145,10 @@ func (span[D]) Read(raw any) (unit.Range, error) {
 func (span[D]) Document(r unit.Range) any { return []any{r.Low, r.High} }
 func (span[D]) Kind() Kind {
 	var d D
-	return Kind{Name: "range of " + string(d.Dimension()), Example: "0 to 10 " + firstUnit(d.Dimension()), Dimension: d.Dimension(), TOML: "string", Document: "pair"}
+	return Kind{
+		Name: "range of " + string(d.Dimension()), Example: "0 to 10 " + firstUnit(d.Dimension()),
+		Dimension: d.Dimension(), Pattern: func() string { return unit.RangePattern(d.Dimension()) }, TOML: "string", Document: "pair",
+	}
 }
 
 // at reads "360 kW at 6900 rpm".
@@ -149,7 +157,7 @@ type at[A, B dim] struct{}
 func (at[A, B]) Read(raw any) (unit.At, error) {
 	var a A
 	var b B
-	text, err := needText(raw, "two quantities such as \""+atExample(a.Dimension(), b.Dimension())+"\"")
+	text, err := textOr(raw, func() string { return "two quantities such as \"" + atExample(a.Dimension(), b.Dimension()) + "\"" })
 	if err != nil {
 		return unit.At{}, err
 	}
@@ -159,7 +167,10 @@ func (at[A, B]) Document(p unit.At) any { return []any{p.Value.SI, p.At.SI} }
 func (at[A, B]) Kind() Kind {
 	var a A
 	var b B
-	return Kind{Name: string(a.Dimension()) + " at " + string(b.Dimension()), Example: atExample(a.Dimension(), b.Dimension()), Dimension: a.Dimension(), TOML: "string", Document: "pair"}
+	return Kind{
+		Name: string(a.Dimension()) + " at " + string(b.Dimension()), Example: atExample(a.Dimension(), b.Dimension()),
+		Dimension: a.Dimension(), Pattern: func() string { return unit.AtPattern(a.Dimension(), b.Dimension()) }, TOML: "string", Document: "pair",
+	}
 }
 
 // curve reads one point or a list of points, each "A at B".
@@ -195,8 +206,11 @@ func (curve[A, B]) Kind() Kind {
 	return k
 }
 
-func quantityKind(d unit.Dimension) Kind {
-	return Kind{Name: string(d), Example: "1 " + firstUnit(d), Dimension: d, TOML: "string", Document: "number"}
+func quantityKind(d unit.Dimension, signed bool) Kind {
+	return Kind{
+		Name: string(d), Example: "1 " + firstUnit(d),
+		Dimension: d, Pattern: func() string { return d.Pattern(signed) }, TOML: "string", Document: "number",
+	}
 }
 
 func firstUnit(d unit.Dimension) string { return d.Units()[0] }
@@ -206,10 +220,12 @@ func atExample(a, b unit.Dimension) string {
 }
 
 func quantityText(raw any, d unit.Dimension) (string, error) {
-	example := "1"
-	switch raw.(type) {
-	case int64, float64:
-		example = fmt.Sprint(raw)
-	}
-	return needText(raw, "a "+string(d)+" with its unit in quotes, such as \""+example+" "+firstUnit(d)+"\"")
+	return textOr(raw, func() string {
+		example := "1"
+		switch raw.(type) {
+		case int64, float64:
+			example = fmt.Sprint(raw)
+		}
+		return "a " + string(d) + " with its unit in quotes, such as \"" + example + " " + firstUnit(d) + "\""
+	})
 }

@@ -2,7 +2,7 @@ package spec
 
 // Safety is the safety equipment, as exactly as each label says it.
 type Safety struct {
-	Node      `spec:",squash"`
+	Node
 	Cage      Cage         `spec:"cage" doc:"roll cage or hoop"`
 	Seat      Dated        `spec:"seat" doc:"driver's seat"`
 	Harness   Harness      `spec:"harness" doc:"driver's harness"`
@@ -18,7 +18,7 @@ type Safety struct {
 
 // Dated is an item whose label gives a standard and a date.
 type Dated struct {
-	Node     `spec:",squash"`
+	Node
 	Standard Text      `spec:"standard" doc:"standard on the label, as it is printed"`
 	Made     Label     `spec:"made" doc:"date made"`
 	Until    LastDay   `spec:"until" doc:"last day of validity on the label"`
@@ -28,7 +28,7 @@ type Dated struct {
 
 // Harness is a driver's harness.
 type Harness struct {
-	Dated   `spec:",squash"`
+	Dated
 	Points  Whole     `spec:"points" doc:"number of straps to the chassis"`
 	Slope   Angle     `spec:"shoulder-slope" doc:"shoulder straps back and down from the seat, below horizontal"`
 	Anchors Fastening `spec:"anchors" doc:"anchor bolts"`
@@ -37,7 +37,7 @@ type Harness struct {
 
 // Extinguisher is a hand-held extinguisher.
 type Extinguisher struct {
-	Dated  `spec:",squash"`
+	Dated
 	Agent  Choice[agentWords] `spec:"agent" doc:"what is in it"`
 	Holds  Volume             `spec:"volume" doc:"volume of foam"`
 	Charge Mass               `spec:"charge" doc:"mass of gas or powder"`
@@ -47,7 +47,7 @@ type Extinguisher struct {
 
 // FireSystem is a plumbed-in fire system.
 type FireSystem struct {
-	Dated   `spec:",squash"`
+	Dated
 	Agent   Choice[agentWords]   `spec:"agent" doc:"what is in it"`
 	Every   Age                  `spec:"every" doc:"service interval on its label"`
 	Nozzles Names                `spec:"nozzles" doc:"where its nozzles are"`
@@ -61,7 +61,7 @@ func (pinWords) Words() []string { return []string{"pinned", "armed"} }
 
 // Cage is a roll cage.
 type Cage struct {
-	Node     `spec:",squash"`
+	Node
 	Standard Text `spec:"standard" doc:"homologation or certificate"`
 	Main     Tube `spec:"main-tube" doc:"tube of the main hoop"`
 	Others   Tube `spec:"other-tube" doc:"tube of the other members"`
@@ -70,7 +70,7 @@ type Cage struct {
 
 // TowEye is a towing eye or strap.
 type TowEye struct {
-	Node   `spec:",squash"`
+	Node
 	Inside Length `spec:"inside" doc:"inside diameter"`
 	Colour Text   `spec:"colour" doc:"its colour"`
 	Marked Text   `spec:"marked" doc:"arrow or word that shows it"`
@@ -81,14 +81,14 @@ type TowEye struct {
 
 // Firewall is the wall between engine and cockpit.
 type Firewall struct {
-	Node  `spec:",squash"`
+	Node
 	Made  Text  `spec:"made-of" doc:"material and thickness"`
 	Holes Names `spec:"open-holes" doc:"holes that are open now, or none"`
 }
 
 // Weighing is the last weighing of the whole car on four scales.
 type Weighing struct {
-	Node       `spec:",squash"`
+	Node
 	Date       Label  `spec:"date" doc:"day of the weighing"`
 	FrontLeft  Mass   `spec:"front-left" doc:"scale under the front left wheel"`
 	FrontRight Mass   `spec:"front-right" doc:"scale under the front right wheel"`
@@ -104,7 +104,7 @@ type Weighing struct {
 
 // DrivelineWeighing is the driveline on the scale.
 type DrivelineWeighing struct {
-	Node   `spec:",squash"`
+	Node
 	Mass   Mass     `spec:"mass" doc:"as lifted, drained"`
 	Date   Label    `spec:"date" doc:"day of the weighing"`
 	At     Position `spec:"at" doc:"its centre of mass, in its own axes, where it was measured"`

@@ -21,17 +21,19 @@ const (
 // table's own key path, which begins with "driveline." or "shop." in a file of
 // that kind.
 type Node struct {
-	State State  `spec:"$state"`
+	State State  `spec:"-"`
 	Path  string `spec:"-"`
 }
+
+func (n *Node) node() *Node { return n }
 
 // Told reports whether the table is there with content to judge.
 func (n Node) Told() bool { return n.State == Given }
 
 // Table is a collection of named tables, such as `[lines.NAME]`.
 type Table[T any] struct {
-	State State         `spec:"$state"`
-	Named map[string]*T `spec:"$named"`
+	State State
+	Named map[string]*T
 }
 
 // Collection is any Table, for code that does not care what it holds.
@@ -39,6 +41,9 @@ type Collection interface {
 	Said() State
 	Names() []string
 	Item(name string) any // pointer to the named table
+
+	say(State)
+	add(name string) any // pointer to a new table of that name
 }
 
 // Said is the state of the collection as a whole.
@@ -49,6 +54,16 @@ func (t *Table[T]) Names() []string { return slices.Sorted(maps.Keys(t.Named)) }
 
 // Item is a pointer to the table of that name, which must exist.
 func (t *Table[T]) Item(name string) any { return t.Named[name] }
+
+func (t *Table[T]) say(s State) { t.State = s }
+
+func (t *Table[T]) add(name string) any {
+	if t.Named == nil {
+		t.Named = map[string]*T{}
+	}
+	t.Named[name] = new(T)
+	return t.Named[name]
+}
 
 // All yields the named tables in order of name.
 func (t *Table[T]) All() iter.Seq2[string, *T] {

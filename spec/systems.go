@@ -2,7 +2,7 @@ package spec
 
 // CarFuel is the fuel system on the car.
 type CarFuel struct {
-	Node      `spec:",squash"`
+	Node
 	Carries   Choice[serviceWords] `spec:"carries" doc:"what every port here carries unless it says otherwise"`
 	Cell      FuelCell             `spec:"cell" doc:"fuel cell or tank"`
 	Pump      FuelPump             `spec:"pump" doc:"main pump"`
@@ -16,7 +16,7 @@ type CarFuel struct {
 
 // FuelCell is a tank, bladder or surge pot.
 type FuelCell struct {
-	Part      `spec:",squash"`
+	Part
 	Standard  Text                 `spec:"standard" doc:"standard on its label"`
 	Made      Label                `spec:"made" doc:"date on its label"`
 	Until     LastDay              `spec:"until" doc:"last day on its label, or its recertification"`
@@ -30,7 +30,7 @@ type FuelCell struct {
 
 // FuelPump is an electric fuel pump.
 type FuelPump struct {
-	Part   `spec:",squash"`
+	Part
 	Flow   FlowsAtPressure      `spec:"flow" doc:"flow at a pressure; more than one point makes a curve"`
 	At     Voltage              `spec:"at-volts" doc:"voltage of those points"`
 	Draws  Current              `spec:"draws" doc:"current at working pressure"`
@@ -43,7 +43,7 @@ type FuelPump struct {
 
 // FuelFilter is a fuel filter.
 type FuelFilter struct {
-	Part    `spec:",squash"`
+	Part
 	Element Text                 `spec:"element" doc:"mesh and material of the element"`
 	Changed Label                `spec:"changed" doc:"day the element was changed"`
 	Fuels   Choices[fuelWords]   `spec:"approved-for" doc:"fuels that its maker approves"`
@@ -52,7 +52,7 @@ type FuelFilter struct {
 
 // FuelRegulator is a fuel pressure regulator.
 type FuelRegulator struct {
-	Part    `spec:",squash"`
+	Part
 	Base    Pressure             `spec:"base" doc:"pressure it holds with nothing on its reference"`
 	Follows Flag                 `spec:"follows-manifold" doc:"adds manifold pressure one for one"`
 	Fuels   Choices[fuelWords]   `spec:"approved-for" doc:"fuels that its maker approves"`
@@ -61,7 +61,7 @@ type FuelRegulator struct {
 
 // CarOil is the engine oil system on the car.
 type CarOil struct {
-	Node        `spec:",squash"`
+	Node
 	Carries     Choice[serviceWords] `spec:"carries" doc:"what every port here carries unless it says otherwise"`
 	Tank        OilTank              `spec:"tank" doc:"dry-sump tank"`
 	Cooler      Cooler               `spec:"cooler" doc:"oil cooler"`
@@ -72,20 +72,20 @@ type CarOil struct {
 
 // OilTank is a dry-sump tank.
 type OilTank struct {
-	Part `spec:",squash"`
+	Part
 	Fill Volume `spec:"fill" doc:"oil in it when it is at its mark, engine running and hot"`
 }
 
 // Cooler is a heat exchanger.
 type Cooler struct {
-	Part  `spec:",squash"`
+	Part
 	Sheds Power    `spec:"sheds" doc:"heat it sheds at speed"`
 	Rated Pressure `spec:"rated" doc:"working pressure of its core"`
 }
 
 // CatchTank is a catch tank.
 type CatchTank struct {
-	Part    `spec:",squash"`
+	Part
 	Level   Flag  `spec:"level-visible" doc:"the level can be seen from outside"`
 	Vents   Text  `spec:"vents" doc:"where it vents to"`
 	Emptied Label `spec:"emptied" doc:"day it was last emptied"`
@@ -93,7 +93,7 @@ type CatchTank struct {
 
 // Accumulator stores oil under pressure.
 type Accumulator struct {
-	Part     `spec:",squash"`
+	Part
 	Pressure Pressure `spec:"pressure" doc:"gas pre-charge"`
 	Valve    Text     `spec:"valve" doc:"how it is shut off"`
 	Vented   Flag     `spec:"vented-first" doc:"let down before any oil line is opened"`
@@ -101,7 +101,7 @@ type Accumulator struct {
 
 // CarCooling is the coolant system on the car.
 type CarCooling struct {
-	Node     `spec:",squash"`
+	Node
 	Carries  Choice[serviceWords] `spec:"carries" doc:"what every port here carries unless it says otherwise"`
 	Radiator Cooler               `spec:"radiator" doc:"radiator"`
 	Header   Header               `spec:"header" doc:"header or expansion tank"`
@@ -112,20 +112,20 @@ type CarCooling struct {
 
 // Header is a header tank.
 type Header struct {
-	Part `spec:",squash"`
-	Cap  Pressure `spec:"cap" doc:"pressure at which its cap opens"`
+	Part
+	Cap Pressure `spec:"cap" doc:"pressure at which its cap opens"`
 }
 
 // Fan is an electric fan.
 type Fan struct {
-	Part  `spec:",squash"`
+	Part
 	Draws Current     `spec:"draws" doc:"running current"`
 	On    Temperature `spec:"on-at" doc:"temperature at which it starts"`
 }
 
 // CarAir is the intake on the car.
 type CarAir struct {
-	Node        `spec:",squash"`
+	Node
 	Carries     Choice[serviceWords] `spec:"carries" doc:"what every port here carries unless it says otherwise"`
 	Box         Part                 `spec:"box" doc:"air box and filter"`
 	Intercooler Cooler               `spec:"intercooler" doc:"charge-air cooler"`
@@ -133,14 +133,14 @@ type CarAir struct {
 
 // CarExhaust is the exhaust on the car.
 type CarExhaust struct {
-	Node    `spec:",squash"`
+	Node
 	Carries Choice[serviceWords] `spec:"carries" doc:"what every port here carries"`
 	Pipes   Table[ExhaustPipe]   `spec:"pipes" doc:"pipes and silencers, from the engine back"`
 }
 
 // ExhaustPipe is one piece of the exhaust.
 type ExhaustPipe struct {
-	Part   `spec:",squash"`
+	Part
 	From   Meet   `spec:"from" refers:"port" doc:"the end towards the engine"`
 	To     Meet   `spec:"to" refers:"port" doc:"the end towards the tail"`
 	Length Length `spec:"length" doc:"its length"`
@@ -149,7 +149,7 @@ type ExhaustPipe struct {
 
 // CarClutch is the clutch pedal side.
 type CarClutch struct {
-	Node    `spec:",squash"`
+	Node
 	Carries Choice[serviceWords]   `spec:"carries" doc:"what every port here carries"`
 	Fluid   Choice[hydraulicWords] `spec:"fluid" doc:"fluid in the reservoir"`
 	Master  Master                 `spec:"master" doc:"master cylinder"`
@@ -163,7 +163,7 @@ func (hydraulicWords) Words() []string {
 
 // Master is a master cylinder with its pedal.
 type Master struct {
-	Part   `spec:",squash"`
+	Part
 	Bore   Length               `spec:"bore" doc:"cylinder bore"`
 	Stroke Length               `spec:"stroke" doc:"full stroke"`
 	Stop   Length               `spec:"stop" doc:"stroke at which the pedal stop holds it"`
@@ -173,7 +173,7 @@ type Master struct {
 
 // CarBrakes is the part of the brakes that a swap may touch.
 type CarBrakes struct {
-	Node      `spec:",squash"`
+	Node
 	Carries   Choice[serviceWords]   `spec:"carries" doc:"what every port here carries"`
 	Fluid     Choice[hydraulicWords] `spec:"fluid" doc:"fluid in the reservoir"`
 	Servo     Servo                  `spec:"servo" doc:"brake servo, or none"`
@@ -183,7 +183,7 @@ type CarBrakes struct {
 
 // Servo is a brake servo.
 type Servo struct {
-	Part   `spec:",squash"`
+	Part
 	Source Choice[servoWords] `spec:"source" doc:"what it is driven by"`
 	Check  Flag               `spec:"check-valve" doc:"has its check valve"`
 }
@@ -194,7 +194,7 @@ func (servoWords) Words() []string { return []string{"manifold", "pump", "electr
 
 // CarGearbox is what the car has for the gearbox.
 type CarGearbox struct {
-	Node    `spec:",squash"`
+	Node
 	Carries Choice[serviceWords] `spec:"carries" doc:"what every port here carries"`
 	Cooler  Cooler               `spec:"cooler" doc:"gearbox oil cooler"`
 	Lever   Lever                `spec:"lever" doc:"gear lever"`
@@ -202,13 +202,13 @@ type CarGearbox struct {
 
 // Lever is a gear lever.
 type Lever struct {
-	Part  `spec:",squash"`
+	Part
 	Throw Length `spec:"throw" doc:"travel at its foot"`
 }
 
 // CarSteering is the steering hydraulics.
 type CarSteering struct {
-	Node      `spec:",squash"`
+	Node
 	Carries   Choice[serviceWords] `spec:"carries" doc:"what every port here carries"`
 	Reservoir Part                 `spec:"reservoir" doc:"fluid reservoir"`
 	Rack      Part                 `spec:"rack" doc:"steering rack"`

@@ -38,6 +38,7 @@ type Kind struct {
 	Example   string         // a value that loads
 	Words     []string       // the closed list, for a choice
 	Dimension unit.Dimension // for quantities
+	Pattern   func() string  // of a written value, or of each of a list; nil where only the loader knows
 	TOML      string         // TOML/JSON type of the written value: "string", "number", "integer", "boolean", "array"
 	Document  string         // JSON type in the document: "number", "string", "boolean", "positions", "strings", "range", "position"
 }
@@ -63,7 +64,7 @@ func (v *Value[T, G]) Decode(raw any) error {
 		}
 	}
 	var g G
-	plain, marks := unmarked(raw, g.Kind().TOML)
+	plain, marks := unmarked(raw, g.Kind)
 	read, err := g.Read(plain)
 	if err != nil {
 		return pastMarks(err, marks)
@@ -75,7 +76,7 @@ func (v *Value[T, G]) Decode(raw any) error {
 
 // unmarked takes the "~" of a guess off a value, or off each element of a list.
 // It returns how many bytes it took off each.
-func unmarked(raw any, tomlType string) (plain any, marks []int) {
+func unmarked(raw any, kind func() Kind) (plain any, marks []int) {
 	switch raw := raw.(type) {
 	case string:
 		text, found := strings.CutPrefix(raw, "~")
@@ -83,13 +84,13 @@ func unmarked(raw any, tomlType string) (plain any, marks []int) {
 			return raw, []int{0}
 		}
 		text = strings.TrimLeft(text, " ")
-		return unquoted(text, tomlType), []int{len(raw) - len(text)}
+		return unquoted(text, kind().TOML), []int{len(raw) - len(text)}
 	case []any:
 		list, marks := make([]any, len(raw)), make([]int, max(1, len(raw)))
 		for i, each := range raw {
 			list[i] = each
 			if text, ok := each.(string); ok {
-				element, n := unmarked(text, tomlType)
+				element, n := unmarked(text, kind)
 				list[i], marks[i] = element, n[0]
 			}
 		}

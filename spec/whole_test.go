@@ -74,7 +74,7 @@ func note(v reflect.Value, said map[string]bool) {
 		case Collection:
 			state = x.Said()
 		default:
-			if n := nodeOf(v.Field(i)); n != nil {
+			if n := nodeOf(v.Field(i).Addr().Interface()); n != nil {
 				state = n.State
 			}
 		}

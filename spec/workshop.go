@@ -2,7 +2,7 @@ package spec
 
 // Support is how a car stands while it is worked on.
 type Support struct {
-	Node   `spec:",squash"`
+	Node
 	Floor  Choice[floorWords] `spec:"floor" doc:"the floor it stands on"`
 	Points Table[StandPoint]  `spec:"stands" doc:"stands in place, by corner"`
 	Wheels Names              `spec:"wheels-down" doc:"wheels left on the floor, or none"`
@@ -19,7 +19,7 @@ type Support struct {
 
 // StandPoint is one stand in its place.
 type StandPoint struct {
-	Node       `spec:",squash"`
+	Node
 	Stand      Ref      `spec:"stand" refers:"shop.stands" doc:"kind of stand, in the shop file"`
 	At         Position `spec:"at" doc:"the pad it stands under, at ride height"`
 	Under      Ref      `spec:"under" refers:"thing or chassis" doc:"what it stands under: chassis, or the name of a part, driveline.NAME for one that leaves"`
@@ -43,7 +43,7 @@ type Shop struct {
 
 // ShopHead names the shop.
 type ShopHead struct {
-	Node         `spec:",squash"`
+	Node
 	Name         Text                 `spec:"name" required:"true" doc:"whose workshop"`
 	Room         Length               `spec:"headroom" doc:"clear height over the work"`
 	Floor        Choice[floorWords]   `spec:"floor" doc:"its floor"`
@@ -57,7 +57,7 @@ func (companyWords) Words() []string { return []string{"alone", "with a second p
 
 // HoseKind is a kind of hose.
 type HoseKind struct {
-	Node     `spec:",squash"`
+	Node
 	Size     Size                  `spec:"size" doc:"size as it is sold: -8, 38 mm"`
 	Liner    Choice[linerWords]    `spec:"liner" doc:"what touches the fluid"`
 	Cover    Choice[coverWords]    `spec:"cover" doc:"reinforcement and cover"`
@@ -76,7 +76,7 @@ type HoseKind struct {
 
 // Stand is an axle stand. A rating is worth nothing until it says each or pair.
 type Stand struct {
-	Node    `spec:",squash"`
+	Node
 	Rated   Mass               `spec:"rated" doc:"rated load"`
 	Basis   Choice[basisWords] `spec:"basis" doc:"each or pair"`
 	Height  LengthRange        `spec:"height" doc:"lowest and highest saddle"`
@@ -88,7 +88,7 @@ type Stand struct {
 
 // Jack is a jack. It lifts; it never holds.
 type Jack struct {
-	Node    `spec:",squash"`
+	Node
 	Rated   Mass   `spec:"rated" doc:"rated load"`
 	Lifts   Length `spec:"lifts-to" doc:"highest saddle"`
 	Checked Label  `spec:"checked" doc:"day it was last looked over"`
@@ -96,7 +96,7 @@ type Jack struct {
 
 // Hoist is an engine hoist. Its rating falls as the boom goes out.
 type Hoist struct {
-	Node    `spec:",squash"`
+	Node
 	Booms   Table[Boom] `spec:"booms" doc:"plate figures, by boom position"`
 	HookTo  Length      `spec:"hook-to" doc:"highest hook"`
 	Legs    Length      `spec:"legs-need" doc:"clear height that its legs need"`
@@ -106,14 +106,14 @@ type Hoist struct {
 
 // Boom is the plate figure for one boom position.
 type Boom struct {
-	Node  `spec:",squash"`
+	Node
 	Reach Length `spec:"reach" doc:"boom length"`
 	Rated Mass   `spec:"rated" doc:"load on the plate for this position"`
 }
 
 // Sling is a sling or leveller.
 type Sling struct {
-	Node    `spec:",squash"`
+	Node
 	Legs    Table[Leg]         `spec:"legs" doc:"its legs, by lift point"`
 	Rated   Mass               `spec:"rated" doc:"working load limit of one leg"`
 	Basis   Choice[legBasis]   `spec:"basis" doc:"what the rating is for"`
@@ -135,14 +135,14 @@ func (slingWords) Words() []string {
 
 // Leg is one leg of a sling.
 type Leg struct {
-	Node   `spec:",squash"`
+	Node
 	Length Length `spec:"length" doc:"hook to eye"`
 	To     Text   `spec:"to" doc:"lift point it goes to"`
 }
 
 // Dolly is an engine dolly.
 type Dolly struct {
-	Node    `spec:",squash"`
+	Node
 	Rated   Mass          `spec:"rated" doc:"rated load of the whole dolly"`
 	Castors Table[Castor] `spec:"castors" doc:"its castors"`
 	Frame   Tube          `spec:"frame" doc:"tube of its frame"`
@@ -152,7 +152,7 @@ type Dolly struct {
 
 // Castor is one castor.
 type Castor struct {
-	Node  `spec:",squash"`
+	Node
 	At    Position `spec:"at" doc:"where it is, in the axes of the driveline on it"`
 	Rated Mass     `spec:"rated" doc:"rated load"`
 	Trail Length   `spec:"trail" doc:"distance from pivot to contact"`
@@ -161,7 +161,7 @@ type Castor struct {
 
 // Adaptor is a fitting in stock that joins two ends that do not meet.
 type Adaptor struct {
-	Node  `spec:",squash"`
+	Node
 	One   End    `spec:"one" doc:"one end"`
 	Other End    `spec:"other" doc:"the other end"`
 	Adds  Length `spec:"adds" doc:"length it adds"`
@@ -171,7 +171,7 @@ type Adaptor struct {
 
 // Wrench is a torque wrench.
 type Wrench struct {
-	Node       `spec:",squash"`
+	Node
 	Range      TorqueRange `spec:"range" doc:"its range"`
 	Calibrated Label       `spec:"calibrated" doc:"day of its last calibration"`
 }

@@ -16,7 +16,6 @@ import (
 	"fmt"
 	"io/fs"
 	"maps"
-	"path"
 	"slices"
 	"sync"
 
@@ -30,26 +29,41 @@ var files embed.FS
 func FS() fs.FS { return files }
 
 // Names returns the names of all tables, sorted.
-func Names() []string { return slices.Sorted(maps.Keys(all())) }
+func Names() []string { return slices.Sorted(maps.Keys(contents())) }
 
 // Data returns every table by name, as maps, slices, strings, float64s and
 // booleans. The value is fresh: the caller may change it.
-func Data() map[string]any { return clone(all()).(map[string]any) }
+func Data() map[string]any { return Named(Names()) }
 
-var all = sync.OnceValue(func() map[string]any {
-	names, err := fs.Glob(files, "*/data.yaml")
-	if err != nil {
-		panic(err) // the pattern is a constant
-	}
+// Named is Data for the tables that have one of the names.
+func Named(names []string) map[string]any {
 	tables := make(map[string]any, len(names))
 	for _, name := range names {
-		var content map[string]any
-		mustDecode(name, &content)
-		plain, err := jsonLike(content)
-		if err != nil {
-			panic(fmt.Errorf("tables: %s: %w", name, err)) // embedded, so a test has read it
+		if content, ok := contents()[name]; ok {
+			tables[name] = clone(content())
 		}
-		tables[path.Dir(name)] = plain
+	}
+	return tables
+}
+
+// contents has for each table a function that reads it at its first call.
+var contents = sync.OnceValue(func() map[string]func() any {
+	folders, err := fs.ReadDir(files, ".")
+	if err != nil {
+		panic(err) // it is embedded
+	}
+	tables := make(map[string]func() any, len(folders))
+	for _, folder := range folders {
+		tables[folder.Name()] = sync.OnceValue(func() any {
+			var content map[string]any
+			name := folder.Name() + "/data.yaml"
+			mustDecode(name, &content)
+			plain, err := jsonLike(content)
+			if err != nil {
+				panic(fmt.Errorf("tables: %s: %w", name, err)) // embedded, so a test has read it
+			}
+			return plain
+		})
 	}
 	return tables
 })

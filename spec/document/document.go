@@ -64,24 +64,39 @@ type Document struct {
 	Gearbox  []Gearbox  `json:"gearbox" key:"driveline.gearbox" doc:"the gearbox beside the final drive, alone in its list"`
 	Electric []Electric `json:"electrics" key:"electrics" doc:"battery, isolator and what the engine asks of them, alone in its list"`
 
-	Ports      []Port      `json:"ports" key:"driveline.ports" doc:"every port, with what joins it"`
-	Joints     []Joint     `json:"joints" key:"lines" doc:"every joint, both halves"`
-	Lines      []Line      `json:"lines" key:"lines" doc:"every hose and tube"`
-	Mounts     []Mount     `json:"mounts" key:"mounts" doc:"every mount, both halves"`
-	Shafts     []Shaft     `json:"shafts" key:"shafts" doc:"shafts"`
-	Rods       []Rod       `json:"rods" key:"rods" doc:"rods and cables"`
-	Pins       []Pin       `json:"pins" key:"pins" doc:"every pin, both halves"`
-	Circuits   []Circuit   `json:"circuits" key:"circuits" doc:"power wires and earths"`
-	Sensors    []Expected  `json:"expected_sensors" key:"driveline.tune.expects" doc:"every sensor that the tune expects"`
-	Fastenings []Fastening `json:"fastenings" key:"fasteners" doc:"every fastening, wherever it is written"`
+	FuelParts []FuelPart    `json:"fuel_parts" key:"fuel" doc:"every part that fuel goes through"`
+	Coolers   []Cooler      `json:"coolers" key:"cooling" doc:"radiator and oil coolers, beside the heat that comes with the driveline"`
+	Catch     []CatchTank   `json:"catch_tanks" key:"oil.catch-tank" doc:"catch tanks of oil and coolant"`
+	Pipes     []ExhaustPipe `json:"exhaust_pipes" key:"exhaust.pipes" doc:"every piece of the exhaust"`
+
+	Ports       []Port       `json:"ports" key:"driveline.ports" doc:"every port, with what joins it"`
+	Joints      []Joint      `json:"joints" key:"lines" doc:"every joint, both halves"`
+	Lines       []Line       `json:"lines" key:"lines" doc:"every hose and tube"`
+	Mounts      []Mount      `json:"mounts" key:"mounts" doc:"every mount, both halves"`
+	DriveMounts []DriveMount `json:"drive_mounts" key:"driveline.mounts" doc:"every mount of the driveline, with what meets it"`
+	Shafts      []Shaft      `json:"shafts" key:"shafts" doc:"shafts"`
+	Flanges     []Flange     `json:"flanges" key:"shafts" doc:"both ends of every shaft, beside the port that each meets"`
+	Rods        []Rod        `json:"rods" key:"rods" doc:"rods and cables"`
+	Looms       []Loom       `json:"looms" key:"plugs" doc:"every plug, beside the driveline's half"`
+	Pins        []Pin        `json:"pins" key:"pins" doc:"every pin, both halves"`
+	Circuits    []Circuit    `json:"circuits" key:"circuits" doc:"power wires and earths"`
+	Modules     []Module     `json:"modules" key:"electrics.modules" doc:"power modules and fuse boxes"`
+	Poles       []Pole       `json:"live_poles" key:"electrics" doc:"the battery's pole and every power post"`
+	Sensors     []Expected   `json:"expected_sensors" key:"driveline.tune.expects" doc:"every sensor that the tune expects"`
+	Fastenings  []Fastening  `json:"fastenings" key:"fasteners" doc:"every fastening, wherever it is written"`
 
 	Dated   []Dated       `json:"dated_items" key:"safety" doc:"safety items with a date on them"`
 	TowEyes []TowEye      `json:"tow_eyes" key:"safety" doc:"towing eyes"`
 	Fire    []FireSystem  `json:"fire_systems" key:"safety.fire-system" doc:"the plumbed-in fire system"`
+	Ballast []Ballast     `json:"ballast" key:"ballast" doc:"pieces of ballast"`
+	Weighed []Weighed     `json:"weighings" key:"weighing" doc:"the last weighing of the car, and of the driveline"`
+	Shops   []Shop        `json:"shops" key:"car.shop" doc:"the workshop, alone in its list"`
+	Gear    []Gear        `json:"gear" key:"support" doc:"what lifts and holds car and driveline, the points that it hangs from, and the torque wrenches"`
 	Stands  []Stand       `json:"stands" key:"support.stands" doc:"stands in place"`
 	Support []Support     `json:"support" key:"support" doc:"how the car stands, alone in its list"`
 	Cases   []SupportCase `json:"support_cases" key:"support.stands" doc:"how it stands, one element a stage"`
 	Lift    []LiftPoint   `json:"lift_points" key:"driveline.lift" doc:"points that the driveline may hang from"`
+	Castors []Castor      `json:"castors" key:"support.dolly" doc:"castors of the dolly in use"`
 	Life    []LifeItem    `json:"life" key:"life" doc:"items with a life"`
 	Gaps    []Gap         `json:"gaps" key:"gaps" doc:"measured clearances"`
 	Access  []Access      `json:"access" key:"access" doc:"panels and parts in the way"`
@@ -99,6 +114,8 @@ type Given struct {
 	Masses         spec.Table[spec.MassAt] // the driveline's
 	CarMasses      spec.Table[spec.MassAt]
 	Pumps          spec.Table[spec.Pump]
+	Solids         spec.Table[spec.Solid] // the driveline's
+	CarSolids      spec.Table[spec.Solid]
 	Usual          spec.Usual // the car's
 	DrivelineUsual spec.Usual
 }
@@ -127,15 +144,26 @@ type Car struct {
 	Cage     spec.Cage       `json:"cage" doc:"roll cage"`
 	Safety   spec.Safety     `json:"safety" doc:"the safety equipment"`
 	Final    spec.FinalDrive `json:"final_drive" doc:"the axle"`
+	Fitted   string          `json:"fitted" doc:"file name of the driveline that is in it, without folder and ending"`
 	Calc     CarCalc         `json:"calc" doc:"computed"`
 }
 
 // CarCalc holds the car's computed figures.
 type CarCalc struct {
 	Mass       Figure `json:"mass" doc:"total of the four scales" dim:"mass"`
+	With       Figure `json:"mass_with_driveline" doc:"mass with the driveline that is in it" dim:"mass"`
+	Changed    Figure `json:"mass_since_set_up" doc:"how far that is from the mass it was set up with" dim:"mass"`
 	FrontShare Figure `json:"front_share" doc:"share on the front axle" dim:"ratio"`
 	AxleToMass Figure `json:"mass_behind_front" doc:"centre of mass behind the front axle" dim:"length"`
 	FromCentre Figure `json:"mass_left" doc:"centre of mass left of the centreline" dim:"length"`
+	Front      Figure `json:"front_axle" doc:"front axle load with the driveline in" dim:"mass"`
+	Rear       Figure `json:"rear_axle" doc:"rear axle load with the driveline in" dim:"mass"`
+	FrontOut   Figure `json:"front_axle_out" doc:"front axle load with the driveline out" dim:"mass"`
+	RearOut    Figure `json:"rear_axle_out" doc:"rear axle load with the driveline out" dim:"mass"`
+	FLOut      Figure `json:"front_left_out" doc:"what the front left wheel carries with the driveline out" dim:"mass"`
+	FROut      Figure `json:"front_right_out" doc:"what the front right wheel carries with the driveline out" dim:"mass"`
+	RLOut      Figure `json:"rear_left_out" doc:"what the rear left wheel carries with the driveline out" dim:"mass"`
+	RROut      Figure `json:"rear_right_out" doc:"what the rear right wheel carries with the driveline out" dim:"mass"`
 }
 
 // Book is one rulebook that the car names.
@@ -148,7 +176,9 @@ type Book struct {
 type Engine struct {
 	Subject
 	spec.Engine
-	Calc EngineCalc `json:"calc" doc:"computed"`
+	Tune spec.Tune    `json:"tune" doc:"the map"`
+	Car  spec.CarHead `json:"car" doc:"the car that it is in"`
+	Calc EngineCalc   `json:"calc" doc:"computed"`
 }
 
 // EngineCalc holds the engine's computed figures.
@@ -180,6 +210,7 @@ type Fuel struct {
 	spec.CarFuel
 	Engine spec.Engine `json:"engine" doc:"the engine fed"`
 	Tune   spec.Tune   `json:"tune" doc:"the map"`
+	Needs  spec.Needs  `json:"needs" doc:"what the driveline asks for"`
 	Calc   FuelCalc    `json:"calc" doc:"computed"`
 }
 
@@ -191,7 +222,21 @@ type FuelCalc struct {
 	Demand   Figure `json:"demand" doc:"fuel at full power" dim:"volume_flow"`
 	Pump     Figure `json:"pump_flow" doc:"pump flow at rail pressure" dim:"volume_flow"`
 	Margin   Figure `json:"margin" doc:"pump flow over demand" dim:"ratio"`
+	Return   Figure `json:"return_flow" doc:"what goes back to the tank at full power" dim:"volume_flow"`
+	Across   Figure `json:"injector_pressure" doc:"rail less manifold at full boost" dim:"pressure"`
+	Injector Figure `json:"injector_flow" doc:"static flow of one injector at that pressure" dim:"volume_flow"`
+	Duty     Figure `json:"injector_duty" doc:"share of the time that the injectors stand open at full power" dim:"ratio"`
+	AirFuel  Figure `json:"air_fuel" doc:"stoichiometric air to fuel by mass, of what is in the tank" dim:"ratio"`
 	CellDays Figure `json:"cell_days_left" doc:"days of life left in the bladder"`
+}
+
+// FuelPart is a part that fuel goes through, in the words of a fuel filter: what
+// it is made of, what its seals are, and the fuels that it is approved for.
+type FuelPart struct {
+	Subject
+	spec.FuelFilter
+	Fuel    string `json:"fuel" doc:"fuel in the tank now"`
+	Alcohol Figure `json:"alcohol" doc:"alcohol of either kind by volume in that fuel" dim:"ratio"`
 }
 
 // Oil is the oil system of the car beside the engine that it serves.
@@ -206,13 +251,51 @@ type Oil struct {
 // OilCalc holds the oil system's computed figures.
 type OilCalc struct {
 	Displacement Figure `json:"displacement" doc:"swept volume" dim:"volume"`
+	Rise         Figure `json:"rise" doc:"rise of the oil through the engine at the pump's flow" dim:"temperature_difference"`
+	Shed         Figure `json:"shed_share" doc:"what the cooler sheds over what it must" dim:"ratio"`
 }
 
 // Cooling is the cooling system of the car beside what the driveline asks.
 type Cooling struct {
 	Subject
 	spec.CarCooling
+	Engine spec.Engine `json:"engine" doc:"the engine cooled"`
+	Needs  spec.Needs  `json:"needs" doc:"what the driveline asks for"`
+	Calc   CoolingCalc `json:"calc" doc:"computed"`
+}
+
+// CoolingCalc holds the cooling system's computed figures.
+type CoolingCalc struct {
+	Rise Figure `json:"rise" doc:"rise of the coolant through the engine at the pump's flow" dim:"temperature_difference"`
+	Flow Figure `json:"flow_needed" doc:"coolant flow for a rise of 6 K" dim:"volume_flow"`
+	Shed Figure `json:"shed_share" doc:"what the radiator sheds over what it must" dim:"ratio"`
+}
+
+// Cooler is a radiator or an oil cooler.
+type Cooler struct {
+	Subject
+	spec.Cooler
+	Kind  string     `json:"kind" doc:"radiator, oil cooler or gearbox cooler"`
 	Needs spec.Needs `json:"needs" doc:"what the driveline asks for"`
+	Calc  CoolerCalc `json:"calc" doc:"computed"`
+}
+
+// CoolerCalc holds what a cooler has to bear.
+type CoolerCalc struct {
+	Pressure Figure `json:"pressure" doc:"highest working pressure of the lines that meet it" dim:"pressure"`
+}
+
+// CatchTank is a catch tank.
+type CatchTank struct {
+	Subject
+	spec.CatchTank
+	Kind string `json:"kind" doc:"oil or coolant"`
+}
+
+// ExhaustPipe is a piece of the exhaust.
+type ExhaustPipe struct {
+	Subject
+	spec.ExhaustPipe
 }
 
 // Clutch is both sides of the clutch hydraulics.
@@ -238,7 +321,8 @@ type ClutchCalc struct {
 type Brakes struct {
 	Subject
 	spec.CarBrakes
-	Needs spec.Needs `json:"needs" doc:"what the driveline gives and asks"`
+	Clutch spec.CarClutch `json:"clutch" doc:"the clutch pedal's side, which may share the reservoir"`
+	Needs  spec.Needs     `json:"needs" doc:"what the driveline gives and asks"`
 }
 
 // Gearbox is the gearbox beside the axle it turns.
@@ -254,6 +338,7 @@ type Gearbox struct {
 type GearboxCalc struct {
 	Asked      Figure `json:"asked" doc:"peak engine torque with the gearbox's own margin" dim:"torque"`
 	AxleTorque Figure `json:"axle_torque" doc:"peak engine torque through the lowest gear: what reaches the axle's input" dim:"torque"`
+	RoadSpeed  Figure `json:"road_speed" doc:"road speed at the limiter in the highest gear" dim:"speed"`
 }
 
 // Electric is battery and isolator beside what the engine asks of them.
@@ -265,6 +350,15 @@ type Electric struct {
 	Supplies []string     `json:"supplies" doc:"circuits that carry power, by name"`
 	Unkilled []string     `json:"unkilled" doc:"circuits that carry power and that the isolator is not said to open, the fire system aside"`
 	Earths   []string     `json:"earths" doc:"circuits of purpose earth that cross to the driveline"`
+	Calc     ElectricCalc `json:"calc" doc:"computed"`
+}
+
+// ElectricCalc holds the balance of supply and load.
+type ElectricCalc struct {
+	Load     Figure `json:"load" doc:"steady loads together" dim:"current"`
+	Share    Figure `json:"alternator_share" doc:"steady loads over the alternator's rating" dim:"ratio"`
+	RunTime  Figure `json:"run_time" doc:"how long the battery alone carries the steady loads" dim:"duration"`
+	Isolated Figure `json:"isolated" doc:"steady current that the isolator must bear: the greater of loads and alternator" dim:"current"`
 }
 
 // Half is one half of a joint, with what its form implies.
@@ -304,9 +398,11 @@ type Port struct {
 type Joint struct {
 	Subject
 	Kind     string    `json:"kind" doc:"line, plug, rod, shaft, pipe or circuit"`
+	Way      string    `json:"way" doc:"of a line: thread, clamp, coupling, mixed, or not said while the form of a half is not; of a plug: connector"`
 	On       string    `json:"on" doc:"path of the line, plug, rod, shaft, pipe or circuit"`
 	Boundary bool      `json:"boundary" doc:"one half is on the driveline, one on the car"`
 	Service  string    `json:"service" doc:"what goes through it"`
+	Fuel     string    `json:"fuel" doc:"fuel in the tank now, for a joint that fuel goes through"`
 	Here     *Half     `json:"here" doc:"the half of the line, plug, rod or shaft"`
 	There    *Half     `json:"there" doc:"the port that it meets"`
 	Meet     spec.Meet `json:"meet" doc:"torque, make-up and washers of this joint"`
@@ -322,6 +418,7 @@ type JointCalc struct {
 	NearEffect  string `json:"near_effect" doc:"what a near match does: starts and jams, or goes in slack"`
 	TorqueLeast Figure `json:"torque_least" doc:"least torque of the named table" dim:"torque"`
 	TorqueMost  Figure `json:"torque_most" doc:"most torque of the named table" dim:"torque"`
+	Spanner     Figure `json:"spanner" doc:"across the flats of its nut, of a flare joint" dim:"length"`
 }
 
 // LineEnd is one end of a line with the port that it meets.
@@ -329,6 +426,8 @@ type LineEnd struct {
 	Path string `json:"path" doc:"where this end is written"`
 	Half *Half  `json:"half" doc:"what this end of the line is"`
 	Port *Port  `json:"port" doc:"the port that it meets"`
+
+	open bool // it ends in the open air
 }
 
 // Line is a hose or tube, with both ports.
@@ -338,12 +437,15 @@ type Line struct {
 	Owner    string        `json:"owner" doc:"car or driveline"`
 	Boundary bool          `json:"boundary" doc:"it joins the car to the driveline"`
 	Service  string        `json:"service" doc:"what it carries, from its ports"`
-	Flow     string        `json:"pumped_by" doc:"what moves its fluid: pump, suction, gravity, pressure or nothing"`
+	Flow     string        `json:"pumped_by" doc:"what moves its fluid: pump, suction, gravity, pressure, return or nothing"`
+	Injected *bool         `json:"injected" doc:"it carries fuel to injectors, under their pressure; absent where the engine's injectors are not said"`
 	From     *LineEnd      `json:"from" doc:"where the flow comes in"`
 	To       *LineEnd      `json:"to" doc:"where the flow goes out"`
-	Kind     spec.HoseKind `json:"kind" doc:"the hose kind, from the shop file"`
+	Kind     spec.HoseKind `json:"kind" by:"hose.kind" doc:"the hose kind, from the shop file"`
+	Pump     spec.Pump     `json:"pump" doc:"the driveline's pump that it leads to, for a suction line"`
 	Fuel     string        `json:"fuel" doc:"fuel in the tank now, for a fuel line"`
 	Ethanol  Figure        `json:"ethanol" doc:"ethanol by volume of that fuel" dim:"ratio"`
+	Clamp    string        `json:"clamped_by" doc:"kind of clamp at its ends: its own word, or the usual one"`
 	Fluid    string        `json:"fluid" doc:"the fluid as the compatibility table names it"`
 	Liner    string        `json:"liner_material" doc:"the liner as the compatibility table names it"`
 	Calc     LineCalc      `json:"calc" doc:"computed"`
@@ -358,8 +460,13 @@ type LineCalc struct {
 	Velocity    Figure `json:"velocity" doc:"mean velocity" dim:"speed"`
 	Reynolds    Figure `json:"reynolds" doc:"Reynolds number" dim:"ratio"`
 	Drop        Figure `json:"pressure_drop" doc:"pressure lost along it" dim:"pressure"`
+	Minor       Figure `json:"minor_loss" doc:"pressure lost in its ends and adaptors" dim:"pressure"`
+	Climb       Figure `json:"climb" doc:"pressure that its climb takes; a fall gives" dim:"pressure"`
+	Inlet       Figure `json:"inlet_pressure" doc:"pressure at the pump's inlet, at the end of a suction line; below the atmosphere negative" dim:"pressure"`
 	Age         Figure `json:"age" doc:"whole months since the hose was made" dim:"age"`
 	Straight    Figure `json:"straight" doc:"straight distance between its ports" dim:"length"`
+	Slack       Figure `json:"slack" doc:"hose length beyond the straight distance" dim:"length"`
+	SlackNeeded Figure `json:"slack_needed" doc:"length that movement of the engine and shortening under pressure ask for" dim:"length"`
 }
 
 // Mount is both halves of a mount.
@@ -376,7 +483,18 @@ type MountCalc struct {
 	Towards    string `json:"offset_towards" doc:"which way the driveline's pattern lies from the car's"`
 	Engagement Figure `json:"engagement" doc:"thread engaged" dim:"length"`
 	Bottoms    Figure `json:"bottoms_by" doc:"bolt end past the full thread; above nothing it bottoms" dim:"length"`
+	Rest       Figure `json:"rest_load" doc:"what it carries of the driveline at rest" dim:"force"`
+	Reaction   Figure `json:"reaction" doc:"up or down, from the driveline's torque reaction in the lowest gear" dim:"force"`
+	BoltShear  Figure `json:"bolt_shear" doc:"across each bolt, at rest and in the lowest gear together" dim:"force"`
+	BoltPull   Figure `json:"bolt_pull" doc:"along each bolt, in the lowest gear less its rest" dim:"force"`
 	Diameters  Figure `json:"engagement_diameters" doc:"thread engaged, in diameters" dim:"ratio"`
+}
+
+// DriveMount is the driveline's half of a mount with the brackets that meet it.
+type DriveMount struct {
+	Subject
+	spec.DriveMount
+	MetBy []string `json:"met_by" doc:"paths of the car's mounts that meet it"`
 }
 
 // Shaft is a shaft with both ends.
@@ -390,15 +508,31 @@ type Shaft struct {
 
 // ShaftCalc holds a shaft's computed figures.
 type ShaftCalc struct {
-	TopSpeed Figure `json:"top_speed" doc:"at the rev limit in the highest gear" dim:"rotational_speed"`
-	Whirling Figure `json:"whirling" doc:"first whirling speed, uniform beam on simple supports" dim:"rotational_speed"`
-	Share    Figure `json:"whirling_share" doc:"top speed over whirling speed" dim:"ratio"`
+	TopSpeed  Figure `json:"top_speed" doc:"at the rev limit in the highest gear" dim:"rotational_speed"`
+	Whirling  Figure `json:"whirling" doc:"first whirling speed, uniform beam on simple supports" dim:"rotational_speed"`
+	Share     Figure `json:"whirling_share" doc:"top speed over whirling speed" dim:"ratio"`
+	Torque    Figure `json:"torque" doc:"peak engine torque through the lowest gear, at this shaft" dim:"torque"`
+	Stress    Figure `json:"torsion_stress" doc:"at its surface under that torque" dim:"pressure"`
+	Angle     Figure `json:"joint_angle" doc:"the greater of its joint angles" dim:"angle"`
+	Unequal   Figure `json:"angle_difference" doc:"how far its two joint angles differ" dim:"angle"`
+	Residual  Figure `json:"residual_angle" doc:"the one cross joint that would turn as unevenly as its two do" dim:"angle"`
+	AngleMost Figure `json:"joint_angle_most" doc:"angle that a cross joint may run at at its top speed" dim:"angle"`
+}
+
+// Flange is one end of a shaft beside what it is bolted to.
+type Flange struct {
+	Subject
+	Shaft string     `json:"shaft" doc:"the shaft"`
+	Holes spec.Holes `json:"holes" doc:"holes of the shaft's flange"`
+	Port  *Port      `json:"port" doc:"what it is bolted to"`
 }
 
 // Rod is a rod or cable with both ends.
 type Rod struct {
 	Subject
 	spec.Rod
+	Port  *Port      `json:"port" doc:"the driveline's half"`
+	Lever spec.Lever `json:"lever" doc:"the gear lever, where the rod comes from it"`
 }
 
 // Pin is one way of a connector, both halves.
@@ -409,12 +543,45 @@ type Pin struct {
 	There     *spec.Pin `json:"there" doc:"the driveline's half"`
 }
 
+// Loom is the plug at the end of a loom, beside its mate.
+type Loom struct {
+	Subject
+	spec.Plug
+	Port *Port    `json:"port" doc:"the driveline's half"`
+	Calc LoomCalc `json:"calc" doc:"computed"`
+}
+
+// LoomCalc holds how far a loom has to reach.
+type LoomCalc struct {
+	Distance Figure `json:"distance" doc:"straight distance between the places of both halves" dim:"length"`
+	Reach    Figure `json:"reach" doc:"loom tails of both halves together" dim:"length"`
+}
+
+// Module is a power module or fuse box.
+type Module struct {
+	Subject
+	spec.PowerModule
+	Calc ModuleCalc `json:"calc" doc:"computed"`
+}
+
+// ModuleCalc holds what a module feeds.
+type ModuleCalc struct {
+	Load Figure `json:"load" doc:"steady loads of the circuits that it feeds, together" dim:"current"`
+}
+
+// Pole is where a live conductor stands bare unless something covers it.
+type Pole struct {
+	Subject
+	Cover spec.Text `json:"cover" doc:"what covers it"`
+}
+
 // Circuit is a power wire or earth.
 type Circuit struct {
 	Subject
 	spec.Circuit
 	Owner    string      `json:"owner" doc:"car or driveline"`
 	Boundary bool        `json:"boundary" doc:"one end is on the driveline"`
+	Feeds    string      `json:"feeds" doc:"what it feeds whose current is written there: fuel pump, lift pump, fan, pin or starter"`
 	Calc     CircuitCalc `json:"calc" doc:"computed"`
 }
 
@@ -422,8 +589,10 @@ type Circuit struct {
 type CircuitCalc struct {
 	Resistance Figure `json:"resistance" doc:"out, and back where it returns by wire" dim:"resistance"`
 	Drop       Figure `json:"drop" doc:"voltage lost at the steady load" dim:"voltage"`
+	PeakDrop   Figure `json:"peak_drop" doc:"voltage lost at the highest current" dim:"voltage"`
 	Ampacity   Figure `json:"ampacity" doc:"what the wire carries as it is installed" dim:"current"`
 	Protected  Figure `json:"protection" doc:"its fuse, or the channel that feeds it" dim:"current"`
+	Draws      Figure `json:"draws" doc:"current that the thing at its end draws" dim:"current"`
 }
 
 // Expected is a sensor that the tune expects.
@@ -443,6 +612,8 @@ type Fastening struct {
 	Critical bool          `json:"critical" doc:"somebody is hurt if it lets go"`
 	Tapped   string        `json:"tapped" doc:"metal it is screwed into, where it is"`
 	Hot      *float64      `json:"hot" doc:"highest temperature there" dim:"temperature"`
+	Undone   bool          `json:"undone" doc:"it comes undone when the driveline leaves"`
+	Wrench   *bool         `json:"wrench" doc:"a torque wrench of the shop reaches its torque; absent where either is not said"`
 	Calc     FasteningCalc `json:"calc" doc:"computed"`
 }
 
@@ -455,6 +626,10 @@ type FasteningCalc struct {
 	Engagement  Figure `json:"engagement" doc:"thread engaged" dim:"length"`
 	Diameters   Figure `json:"engagement_diameters" doc:"thread engaged, in diameters" dim:"ratio"`
 	Needed      Figure `json:"engagement_needed" doc:"diameters asked for by metal and class" dim:"ratio"`
+	Preload     Figure `json:"preload" doc:"what its torque aims at" dim:"force"`
+	PreloadLow  Figure `json:"preload_least" doc:"the least that its torque may give" dim:"force"`
+	PreloadHigh Figure `json:"preload_most" doc:"the most that its torque may give" dim:"force"`
+	Spanner     Figure `json:"spanner" doc:"across the flats of its head, or of its socket" dim:"length"`
 }
 
 // Dated is a safety item with a date.
@@ -477,6 +652,47 @@ type DatedCalc struct {
 type TowEye struct {
 	Subject
 	spec.TowEye
+	Calc TowEyeCalc `json:"calc" doc:"computed"`
+}
+
+// TowEyeCalc holds what an eye has to pull.
+type TowEyeCalc struct {
+	Weight Figure `json:"weight" doc:"weight of the car as it was on the scales" dim:"force"`
+}
+
+// Ballast is a piece of ballast.
+type Ballast struct {
+	Subject
+	spec.Ballast
+}
+
+// Weighed is a weighing: of the car, or of the driveline.
+type Weighed struct {
+	Subject
+	Of     string      `json:"of" doc:"car or driveline"`
+	Unsure spec.Length `json:"unsure" doc:"how far the centre of mass may be from the figures"`
+}
+
+// Shop is the workshop.
+type Shop struct {
+	Subject
+	spec.ShopHead
+}
+
+// Gear is something that car or driveline is lifted, held or tightened with. It is
+// looked over from time to time, and says what it bears.
+type Gear struct {
+	Subject
+	Kind       string     `json:"kind" doc:"hoist, sling, stand, jack, torque wrench or lift point"`
+	Marked     spec.Flag  `json:"marked" doc:"carries its limit, of a sling or lift point"`
+	Checked    spec.Label `json:"checked" doc:"day of its last examination"`
+	Calibrated spec.Label `json:"calibrated" doc:"day of the last calibration, of a torque wrench"`
+	Calc       GearCalc   `json:"calc" doc:"computed"`
+}
+
+// GearCalc holds how long ago gear was looked over.
+type GearCalc struct {
+	Age Figure `json:"age" doc:"whole months since it was examined or calibrated" dim:"age"`
 }
 
 // FireSystem is the plumbed-in fire system.
@@ -491,23 +707,32 @@ type Support struct {
 	spec.Support
 	StandCount int         `json:"stand_count" doc:"stands in place"`
 	Unchocked  []string    `json:"unchocked" doc:"wheels that are down and not chocked; absent where either is not said"`
-	Tackle     spec.Sling  `json:"tackle" doc:"the sling in use, from the shop file"`
-	Crane      spec.Hoist  `json:"crane" doc:"the hoist in use, from the shop file"`
+	Tackle     spec.Sling  `json:"tackle" by:"sling" doc:"the sling in use, from the shop file"`
+	Crane      spec.Hoist  `json:"crane" by:"hoist" doc:"the hoist in use, from the shop file"`
+	Carrier    spec.Dolly  `json:"carrier" by:"dolly" doc:"the dolly in use, from the shop file"`
 	Driveline  string      `json:"driveline" doc:"the driveline fitted"`
+	Fit        spec.Fit    `json:"fit" doc:"what is true of the car with this driveline"`
 	Calc       SupportCalc `json:"calc" doc:"computed"`
 }
 
 // SupportCalc holds what hangs from the hoist, and what it may.
 type SupportCalc struct {
-	HookLoad  Figure `json:"hook_load" doc:"driveline, tackle and sling" dim:"mass"`
-	HookRated Figure `json:"hook_rated" doc:"plate figure of the hoist at the boom position in use" dim:"mass"`
+	HookLoad   Figure `json:"hook_load" doc:"driveline, tackle and sling" dim:"mass"`
+	HookRated  Figure `json:"hook_rated" doc:"plate figure of the hoist at the boom position in use" dim:"mass"`
+	HangTilt   Figure `json:"hang_tilt" doc:"tilt of the driveline as it hangs" dim:"angle"`
+	HookNeeded Figure `json:"hook_needed" doc:"height of the hook that lifts the driveline over what stays in the car" dim:"length"`
+	Saddle     Figure `json:"saddle_needed" doc:"height of the saddles that lets the driveline out beneath on its dolly" dim:"length"`
+	DollyEdge  Figure `json:"dolly_margin" doc:"driveline's centre of mass inside the castors, all turned inwards" dim:"length"`
+	DollyTips  Figure `json:"dolly_tilt" doc:"tilt at which driveline and dolly go over" dim:"angle"`
+	DollyStep  Figure `json:"dolly_step" doc:"step under one castor that tilts them so far" dim:"length"`
+	DollyFrame Figure `json:"dolly_stress" doc:"bending stress of one frame tube with the whole weight at its middle" dim:"pressure"`
 }
 
 // Stand is one stand in its place.
 type Stand struct {
 	Subject
 	spec.StandPoint
-	Kind   spec.Stand `json:"kind" doc:"the stand, from the shop file"`
+	Kind   spec.Stand `json:"kind" by:"stand" doc:"the stand, from the shop file"`
 	Leaves bool       `json:"leaves" doc:"it stands under something that comes off in the swap"`
 	Calc   StandCalc  `json:"calc" doc:"computed"`
 }
@@ -544,7 +769,8 @@ type SupportCaseCalc struct {
 type LiftPoint struct {
 	Subject
 	spec.LiftPoint
-	Calc LiftPointCalc `json:"calc" doc:"computed"`
+	Tackle spec.Sling    `json:"tackle" doc:"the sling in use, from the shop file"`
+	Calc   LiftPointCalc `json:"calc" doc:"computed"`
 }
 
 // LiftPointCalc holds a lift point's computed figures.
@@ -552,6 +778,22 @@ type LiftPointCalc struct {
 	AboveMass Figure `json:"above_mass" doc:"height of the point above the driveline's centre of mass" dim:"length"`
 	Diameters Figure `json:"depth_diameters" doc:"thread engaged, in diameters" dim:"ratio"`
 	Needed    Figure `json:"depth_needed" doc:"diameters asked of an eye bolt in that metal" dim:"ratio"`
+	LegAngle  Figure `json:"leg_angle" doc:"of its sling leg, from the horizontal" dim:"angle"`
+	Tension   Figure `json:"tension" doc:"of its sling leg; of four or more the worst" dim:"mass"`
+	EyePull   Figure `json:"eye_pull" doc:"between its sling leg and straight up in the driveline's axes, the axis of an eye bolt" dim:"angle"`
+}
+
+// Castor is one castor of the dolly in use.
+type Castor struct {
+	Subject
+	spec.Castor
+	Calc CastorCalc `json:"calc" doc:"computed"`
+}
+
+// CastorCalc holds what a castor carries.
+type CastorCalc struct {
+	Load    Figure `json:"load" doc:"what it carries of the driveline" dim:"mass"`
+	Rocking Figure `json:"rocking" doc:"the most it carries on an uneven floor" dim:"mass"`
 }
 
 // LifeItem is an item with a life.
@@ -573,6 +815,8 @@ type LifeItemCalc struct {
 type Gap struct {
 	Subject
 	spec.Gap
+	Moves bool     `json:"moves" doc:"one of the two rocks with the driveline, and the other stays"`
+	Fit   spec.Fit `json:"fit" doc:"what is true of the car with this driveline"`
 }
 
 // Access is a panel or part in the way.

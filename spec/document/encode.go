@@ -12,6 +12,42 @@ func (d *Document) Encode() map[string]any {
 	return object(reflect.ValueOf(d).Elem())
 }
 
+// A lacker knows of fields that its author named a thing for which is not there.
+// They count as none: what such a thing would hold, nobody can write.
+type lacker interface{ lacks() []any }
+
+// lacks tells of a port that the other file does not have.
+func (j *Joint) lacks() []any {
+	if j.There == nil && j.Meet.Port.Given() {
+		return []any{"there"}
+	}
+	return nil
+}
+
+// lacks tells of a mount that the driveline does not have.
+func (m *Mount) lacks() []any {
+	if m.There == nil && m.Meets.Given() {
+		return []any{"there"}
+	}
+	return nil
+}
+
+// lacks tells of a hose that is pushed on and no more.
+func (l *Line) lacks() []any {
+	if l.Clamps.State == spec.None {
+		return []any{"clamped_by"}
+	}
+	return nil
+}
+
+// lacks tells of an end that meets nothing: neither half nor port is there.
+func (e *LineEnd) lacks() []any {
+	if e.open {
+		return []any{"half", "port"}
+	}
+	return nil
+}
+
 // object encodes a struct. A nested spec table that was not said, asked or none
 // is left out, and the last two are named in the object's lists.
 func object(v reflect.Value) map[string]any {
@@ -33,6 +69,9 @@ func object(v reflect.Value) map[string]any {
 		if guess {
 			guessed = append(guessed, m.key)
 		}
+	}
+	if l, ok := v.Addr().Interface().(lacker); ok {
+		none = append(none, l.lacks()...)
 	}
 	for key, list := range map[string][]any{"none": none, "asked": asked, "guessed": guessed} {
 		if len(list) > 0 {

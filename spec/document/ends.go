@@ -53,6 +53,10 @@ func half(end spec.End, path, owner, size, metal string) *Half {
 	return h
 }
 
+// HalfOf works out what an end implies that belongs to no spec, such as that of
+// an adaptor in stock.
+func HalfOf(end spec.End) *Half { return half(end, end.Path, "", "", "") }
+
 // sized reads the size as the trade writes it: a dash, a thread or a diameter.
 func (h *Half) sized(form string) {
 	if dash, err := unit.ParseDash(h.Size); err == nil {

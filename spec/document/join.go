@@ -33,12 +33,16 @@ func Join(c *spec.Composition, date time.Time) *Document {
 	j.joints(d)
 	j.lines(d)
 	j.boundary(d)
+	j.faces(d)
 	j.systems(d)
+	j.parts(d)
 	j.electrics(d)
 	j.tune(d)
 	j.fastenings(d)
 	j.safety(d)
 	j.standing(d)
+	j.gear(d)
+	j.weighings(d)
 	j.upkeep(d)
 	d.Unknown = unmentioned(d)
 	d.Given = j.given()
@@ -100,10 +104,10 @@ func (j *joiner) given() Given {
 	}
 	if j.driveline != nil {
 		g.Weighed, g.Masses, g.Pumps = j.driveline.Weighed, j.driveline.Masses, j.driveline.Pumps
-		g.DrivelineUsual = j.driveline.Usual
+		g.DrivelineUsual, g.Solids = j.driveline.Usual, j.driveline.Solids
 	}
 	if j.car != nil {
-		g.CarMasses, g.Usual = j.car.Masses, j.car.Usual
+		g.CarMasses, g.Usual, g.CarSolids = j.car.Masses, j.car.Usual, j.car.Solids
 	}
 	return g
 }
@@ -242,6 +246,15 @@ func (j *joiner) joint(m meeting, port *Port) Joint {
 	if port != nil {
 		there := port.Half
 		joint.There, joint.Service, joint.Tapped = &there, port.Service, port.Tapped.V
+		if port.Service == "fuel" {
+			joint.Fuel = j.fuelInTank()
+		}
+	}
+	switch m.kind {
+	case "line":
+		joint.Way = way(joint.Here, joint.There)
+	case "plug":
+		joint.Way = "connector"
 	}
 	return joint
 }
@@ -281,8 +294,17 @@ func (j *joiner) line(name string, line *spec.Line, owner string) Line {
 		}
 	}
 	l.Boundary = strings.HasPrefix(line.From.Port.V, "driveline.") || strings.HasPrefix(line.To.Port.V, "driveline.")
-	l.Flow = moved(l)
+	l.Flow = moved(&l)
+	l.Injected = j.injected(&l)
+	if l.Flow == "suction" && j.driveline != nil {
+		if pump := j.driveline.Pumps.Named[PumpOf[l.Service]]; pump != nil {
+			l.Pump = *pump
+		}
+	}
 	l.Liner = l.Kind.Liner.V
+	if line.Clamps.State == spec.Unsaid || line.Clamps.Given() {
+		l.Clamp = firstOf(line.Clamps.V, line.From.Clamp.V, line.To.Clamp.V, j.usual(owner).Clamp.V)
+	}
 	if l.Service == "fuel" || l.Service == "fuel vapour" {
 		l.Fuel = j.fuelInTank()
 	}
@@ -320,7 +342,7 @@ func (j *joiner) lineEnd(meet spec.Meet, path, owner, size string) *LineEnd {
 	if !meet.Told() {
 		return nil
 	}
-	end := &LineEnd{Path: path}
+	end := &LineEnd{Path: path, open: meet.Port.V == spec.OpenAir}
 	if meet.End.Told() {
 		end.Half = half(meet.End, path+".end", owner, size, j.usualMetal(owner))
 	}
@@ -333,7 +355,7 @@ func (j *joiner) lineEnd(meet spec.Meet, path, owner, size string) *LineEnd {
 
 // moved says what moves the fluid of a line: the rules for a suction hose and
 // for a gravity drain are not those for a pressure hose.
-func moved(l Line) string {
+func moved(l *Line) string {
 	switch {
 	case l.Suction.V:
 		return "suction"
@@ -341,6 +363,8 @@ func moved(l Line) string {
 		return "gravity"
 	case l.Service == "fuel vapour", l.Service == "crankcase breath", l.Service == "manifold pressure", l.Service == "vacuum":
 		return "nothing"
+	case returns(l):
+		return "return"
 	}
 	return "pump"
 }
@@ -364,9 +388,7 @@ func (j *joiner) boundary(d *Document) {
 		}
 		return shaft
 	})
-	fill(&d.Rods, &j.car.Rods, func(name string, r *spec.Rod) Rod {
-		return Rod{Subject{r.Path, name}, *r}
-	})
+	fill(&d.Rods, &j.car.Rods, j.rod)
 	j.pins(d)
 }
 

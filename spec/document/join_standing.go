@@ -30,7 +30,7 @@ func (j *joiner) safety(d *Document) {
 	}
 	for name, eye := range map[string]spec.TowEye{"front": s.TowFront, "rear": s.TowRear} {
 		if eye.Told() {
-			d.TowEyes = append(d.TowEyes, TowEye{Subject{eye.Path, name}, eye})
+			d.TowEyes = append(d.TowEyes, TowEye{Subject: Subject{eye.Path, name}, TowEye: eye})
 		}
 	}
 	slices.SortFunc(d.TowEyes, func(a, b TowEye) int { return strings.Compare(a.Path, b.Path) })
@@ -52,19 +52,25 @@ func fuelCellLabel(cell *spec.FuelCell) spec.Dated {
 func (j *joiner) standing(d *Document) {
 	if j.driveline != nil {
 		fill(&d.Lift, &j.driveline.Lift, func(name string, l *spec.LiftPoint) LiftPoint {
-			return LiftPoint{Subject: Subject{l.Path, name}, LiftPoint: *l}
+			return LiftPoint{Subject: Subject{l.Path, name}, LiftPoint: *l, Tackle: j.sling()}
 		})
 	}
 	if j.car == nil || !j.car.Support.Told() {
 		return
 	}
 	s := j.car.Support
-	support := Support{Subject: Subject{s.Path, "support"}, Support: s, StandCount: len(s.Points.Named), Unchocked: unchocked(&s), Driveline: j.name}
-	if sling := j.shop.Slings.Named[s.Sling.V]; sling != nil {
-		support.Tackle = *sling
+	support := Support{Subject: Subject{s.Path, "support"}, Support: s, StandCount: len(s.Points.Named), Unchocked: unchocked(&s), Tackle: j.sling(), Driveline: j.name}
+	if j.fit != nil {
+		support.Fit = *j.fit
 	}
 	if hoist := j.shop.Hoists.Named[s.Lift.V]; hoist != nil {
 		support.Crane = *hoist
+	}
+	if dolly := j.shop.Dollies.Named[s.Dolly.V]; dolly != nil {
+		support.Carrier = *dolly
+		fill(&d.Castors, &dolly.Castors, func(name string, c *spec.Castor) Castor {
+			return Castor{Subject: Subject{c.Path, name}, Castor: *c}
+		})
 	}
 	d.Support = []Support{support}
 	fill(&d.Stands, &j.car.Support.Points, func(name string, p *spec.StandPoint) Stand {
@@ -86,6 +92,33 @@ func (j *joiner) standing(d *Document) {
 	for _, stage := range stages {
 		d.Cases = append(d.Cases, SupportCase{Subject: Subject{s.Path + "#" + strings.ReplaceAll(stage, "_", "-"), stage}, Stage: stage})
 	}
+}
+
+// sling is the sling that the car's driveline hangs on; empty where none is named.
+func (j *joiner) sling() spec.Sling {
+	if j.car != nil {
+		if sling := j.shop.Slings.Named[j.car.Support.Sling.V]; sling != nil {
+			return *sling
+		}
+	}
+	return spec.Sling{}
+}
+
+// gap puts a clearance beside what moves it: a gap from the driveline to what
+// stays on the car opens and closes as the engine rocks.
+func (j *joiner) gap(name string, g *spec.Gap) Gap {
+	gap := Gap{Subject: Subject{g.Path, name}, Gap: *g}
+	if j.fit != nil {
+		gap.Fit = *j.fit
+	}
+	rocking := 0
+	for _, thing := range g.Between.V {
+		if strings.HasPrefix(thing, "driveline.") {
+			rocking++
+		}
+	}
+	gap.Moves = rocking == 1
+	return gap
 }
 
 // unchocked lists the wheels left down that are not chocked; nil where either is
@@ -133,6 +166,6 @@ func (j *joiner) upkeep(d *Document) {
 	}
 	life(&j.car.Life, j.car.Clock)
 	history(&j.car.History)
-	fill(&d.Gaps, &j.car.Gaps, func(name string, g *spec.Gap) Gap { return Gap{Subject{g.Path, name}, *g} })
+	fill(&d.Gaps, &j.car.Gaps, j.gap)
 	fill(&d.Access, &j.car.Access, func(name string, a *spec.Access) Access { return Access{Subject{a.Path, name}, *a} })
 }

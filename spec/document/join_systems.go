@@ -17,29 +17,33 @@ func (j *joiner) systems(d *Document) {
 	if j.driveline != nil {
 		engine, needs, tune = j.driveline.Engine, j.driveline.Needs, j.driveline.Tune
 	}
+	var head spec.CarHead
+	if j.car != nil {
+		head = j.car.Car
+	}
 	if engine.Told() {
-		d.Engines = []Engine{{Subject: Subject{engine.Path, "engine"}, Engine: engine}}
+		d.Engines = []Engine{{Subject: Subject{engine.Path, "engine"}, Engine: engine, Tune: tune, Car: head}}
 	}
 	if j.car == nil {
 		return
 	}
-	head := j.car.Car
 	d.Cars = []Car{{
 		Subject: Subject{head.Path, head.Name.Or("car")}, CarHead: head, Weighing: j.car.Weighing, SetUp: j.car.Set,
 		Firewall: j.car.Safety.Firewall, Cage: j.car.Safety.Cage, Safety: j.car.Safety, Final: j.car.Final,
+		Fitted: j.name,
 	}}
 	fill(&d.Books, &j.car.Rulebooks, func(name string, b *spec.Rulebook) Book { return Book{Subject{b.Path, name}, *b} })
 	if s := j.car.Fuel; s.Told() {
-		d.Fuel = []Fuel{{Subject: Subject{s.Path, "fuel"}, CarFuel: s, Engine: engine, Tune: tune}}
+		d.Fuel = []Fuel{{Subject: Subject{s.Path, "fuel"}, CarFuel: s, Engine: engine, Tune: tune, Needs: needs}}
 	}
 	if s := j.car.Oil; s.Told() {
 		d.Oil = []Oil{{Subject: Subject{s.Path, "oil"}, CarOil: s, Engine: engine, Needs: needs}}
 	}
 	if s := j.car.Cooling; s.Told() {
-		d.Cooling = []Cooling{{Subject: Subject{s.Path, "cooling"}, CarCooling: s, Needs: needs}}
+		d.Cooling = []Cooling{{Subject: Subject{s.Path, "cooling"}, CarCooling: s, Engine: engine, Needs: needs}}
 	}
 	if s := j.car.Brakes; s.Told() {
-		d.Brakes = []Brakes{{Subject: Subject{s.Path, "brakes"}, CarBrakes: s, Needs: needs}}
+		d.Brakes = []Brakes{{Subject: Subject{s.Path, "brakes"}, CarBrakes: s, Clutch: j.car.Clutch, Needs: needs}}
 	}
 	if s := j.car.Clutch; s.Told() {
 		clutch := Clutch{Subject: Subject{s.Path, "clutch"}, CarClutch: s}
@@ -63,12 +67,13 @@ func (j *joiner) electrics(d *Document) {
 		}
 		fill(&d.Circuits, table, func(name string, c *spec.Circuit) Circuit {
 			crosses := strings.HasPrefix(c.From.Port.V, "driveline.") || strings.HasPrefix(c.To.Port.V, "driveline.")
-			return Circuit{Subject: Subject{c.Path, name}, Circuit: *c, Owner: owner, Boundary: crosses}
+			return Circuit{Subject: Subject{c.Path, name}, Circuit: *c, Owner: owner, Boundary: crosses, Feeds: feeds(c)}
 		})
 	}
 	if j.car == nil || !j.car.Electrics.Told() {
 		return
 	}
+	j.supplies(d)
 	e := Electric{Subject: Subject{j.car.Electrics.Path, "electrics"}, CarElectrics: j.car.Electrics, Car: j.car.Car}
 	if j.driveline != nil {
 		e.Engine = j.driveline.Engine
@@ -151,11 +156,12 @@ func (j *joiner) fastenings(d *Document) {
 	type place struct {
 		holds, tapped string
 		critical      bool
+		undone        bool
 		hot           *float64
 	}
 	places := map[string]place{}
 	for _, m := range d.Mounts {
-		p := place{holds: "the driveline at " + m.Name, critical: m.There == nil || !m.There.Light.V}
+		p := place{holds: "the driveline at " + m.Name, critical: m.There != nil && !m.There.Light.V, undone: true}
 		if m.There != nil && m.There.Holes.Thread.Given() {
 			p.tapped = m.There.Holes.Into.V
 		} else if m.Holes.Thread.Given() {
@@ -164,7 +170,14 @@ func (j *joiner) fastenings(d *Document) {
 		places[m.Path+".bolts"] = p
 	}
 	for _, s := range d.Shafts {
-		places[s.Path+".bolts"] = place{holds: "the shaft " + s.Name, critical: true, tapped: s.Holes.Into.V}
+		places[s.Path+".bolts"] = place{holds: "the shaft " + s.Name, critical: true, undone: true, tapped: s.Holes.Into.V}
+	}
+	if j.car != nil && j.fit != nil {
+		for _, name := range j.fit.Behind.V {
+			if panel := j.car.Access.Named[name]; panel != nil {
+				places[panel.Held.Path] = place{undone: true}
+			}
+		}
 	}
 	var tables []*spec.Table[spec.Fastener]
 	if j.car != nil {
@@ -193,7 +206,7 @@ func (j *joiner) fastenings(d *Document) {
 		}
 		d.Fastenings = append(d.Fastenings, Fastening{
 			Subject: Subject{f.Path, f.Path[at+1:]}, Fastening: *f, Holds: p.holds, Critical: p.critical,
-			Tapped: f.Into.Or(p.tapped), Hot: p.hot,
+			Tapped: f.Into.Or(p.tapped), Hot: p.hot, Undone: p.undone, Wrench: j.reaches(&f.Torque),
 		})
 	}
 	d.Fastenings = []Fastening{}

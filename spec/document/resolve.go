@@ -10,6 +10,7 @@ import (
 // A Field is what stands behind one dotted field of a subject.
 type Field struct {
 	Path    string    // where it is, or would be, written
+	By      string    // for what was looked up in another file: where the subject names it
 	Leaf    spec.Leaf // nil unless it is a value of a spec
 	Figure  *Figure   // nil unless it was computed
 	Missing []string  // what would have to be written for it to be known
@@ -24,7 +25,10 @@ func (d *Document) Resolve(collection, subject, field string) Field {
 		return out
 	}
 	for _, key := range strings.Split(field, ".") {
-		next, ok := step(v, key)
+		next, by, ok := step(v, key)
+		if by != "" {
+			out.By = d.Resolve(collection, subject, by).Path
+		}
 		if !ok {
 			out.Path += "." + strings.ReplaceAll(key, "_", "-")
 			v = reflect.Value{}
@@ -72,10 +76,11 @@ func (d *Document) subject(collection, path string) (reflect.Value, bool) {
 	return reflect.Value{}, false
 }
 
-// step goes to the field of that key, through pointers.
-func step(v reflect.Value, key string) (reflect.Value, bool) {
+// step goes to the field of that key, through pointers, and tells by which other
+// field it was looked up.
+func step(v reflect.Value, key string) (next reflect.Value, by string, ok bool) {
 	if !v.IsValid() || v.Kind() != reflect.Struct {
-		return v, false
+		return v, "", false
 	}
 	for _, m := range members(v.Type()) {
 		if m.key != key {
@@ -84,13 +89,13 @@ func step(v reflect.Value, key string) (reflect.Value, bool) {
 		f := v.FieldByIndex(m.index)
 		if f.Kind() == reflect.Pointer {
 			if f.IsNil() {
-				return reflect.Value{}, false
+				return reflect.Value{}, m.by, false
 			}
 			f = f.Elem()
 		}
-		return f, true
+		return f, m.by, true
 	}
-	return v, false
+	return v, "", false
 }
 
 // ownPath is the path that an object carries, if it is one.

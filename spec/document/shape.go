@@ -13,6 +13,7 @@ type member struct {
 	key   string // as rules write it
 	doc   string
 	dim   string
+	by    string // the field that names what this one was looked up by
 	index []int
 	typ   reflect.Type
 }
@@ -44,7 +45,7 @@ func members(t reflect.Type) []member {
 					continue
 				}
 				taken[key] = true
-				out = append(out, member{key: key, doc: f.Tag.Get("doc"), dim: f.Tag.Get("dim"), index: index, typ: f.Type})
+				out = append(out, member{key: key, doc: f.Tag.Get("doc"), dim: f.Tag.Get("dim"), by: f.Tag.Get("by"), index: index, typ: f.Type})
 			}
 		}
 		level = next
@@ -59,7 +60,7 @@ func memberKey(f reflect.StructField) string {
 		return key
 	}
 	key := f.Tag.Get("spec")
-	if key == "" || key == "-" || strings.HasPrefix(key, "$") || strings.HasPrefix(key, ",") {
+	if key == "" || key == "-" {
 		return ""
 	}
 	return strings.ReplaceAll(key, "-", "_")

@@ -104,7 +104,7 @@ func (r *Repository) Index() (*Tree, error) {
 // commit finds the id of the commit that a revision means.
 func (r *Repository) commit(rev string) (string, error) {
 	from, to, parted := strings.Cut(rev, "...")
-	if !parted {
+	if !parted || strings.Contains(to, "..") {
 		return r.resolve(rev)
 	}
 	var ends [2]string

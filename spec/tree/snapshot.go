@@ -160,7 +160,7 @@ func (s *snapshot) Open(name string) (fs.File, error) {
 		return nil, err
 	}
 	if n.IsDir() {
-		return &folderFile{openNode{bytes.NewReader(nil), n}, slices.Clone(n.below)}, nil
+		return &folderFile{openNode{strings.NewReader(""), n}, slices.Clone(n.below)}, nil
 	}
 	text, _, err := n.text()
 	if err != nil {
@@ -179,21 +179,12 @@ func (n *node) text() ([]byte, int64, error) {
 
 // An openNode is an open file, or the folder within a folderFile.
 type openNode struct {
-	*bytes.Reader
+	io.Reader
 	node *node
 }
 
 func (o openNode) Stat() (fs.FileInfo, error) { return o.node, nil }
 func (openNode) Close() error                 { return nil }
-
-func (o openNode) Read(to []byte) (int, error) {
-	if o.node.IsDir() {
-		return 0, &fs.PathError{Op: "read", Path: o.node.name, Err: errors.New("is a folder")}
-	}
-	return o.Reader.Read(to)
-}
-
-func (o openNode) WriteTo(w io.Writer) (int64, error) { return io.Copy(w, struct{ io.Reader }{o}) }
 
 func (n *node) Name() string               { return n.name }
 func (n *node) Mode() fs.FileMode          { return n.mode }

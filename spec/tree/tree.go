@@ -1,6 +1,7 @@
-// Package tree says where specs come from: a work tree, a map in memory, a
-// text on standard input laid over either. Whatever the origin, names are
-// slash-separated and relative to one root, and nothing outside it is read.
+// Package tree says where specs come from: a work tree, a revision or the index
+// of git, a map in memory, a text on standard input laid over any. Whatever the
+// origin, names are slash-separated and relative to one root, and nothing outside
+// it is read.
 package tree
 
 import (
@@ -245,7 +246,7 @@ func (s *scan) folder(real string) {
 	}
 	for _, entry := range entries {
 		name := path.Join(real, entry.Name())
-		if strings.HasPrefix(entry.Name(), ".") || s.excluded(name) {
+		if strings.HasPrefix(entry.Name(), ".") || Excluded(name, s.exclude) {
 			continue
 		}
 		spec := path.Ext(name) == ".toml"
@@ -268,7 +269,7 @@ func (s *scan) link(name string, spec bool) {
 		if spec { // a link to anything else is none of our business
 			s.errs = append(s.errs, err)
 		}
-	case hidden(real) || s.excluded(real):
+	case Hidden(real) || Excluded(real, s.exclude):
 	case mode.IsDir() && !spec:
 		s.folder(real)
 	case spec:
@@ -286,15 +287,16 @@ func (s *scan) file(name string) {
 	}
 }
 
-// hidden reports whether a name, or a folder above it, begins with a dot.
-func hidden(name string) bool {
+// Hidden reports whether a name, or a folder above it, begins with a dot.
+func Hidden(name string) bool {
 	return strings.HasPrefix(name, ".") && name != "." || strings.Contains(name, "/.")
 }
 
-// excluded reports whether a name, or a folder above it, is excluded.
-func (s *scan) excluded(name string) bool {
+// Excluded reports whether a name, or a folder above it, fits one of the patterns
+// that Specs takes.
+func Excluded(name string, exclude []string) bool {
 	for ; name != "."; name = path.Dir(name) {
-		for _, pattern := range s.exclude {
+		for _, pattern := range exclude {
 			if ok, _ := path.Match(path.Clean(pattern), name); ok {
 				return true
 			}

@@ -3,7 +3,9 @@ package tree
 import (
 	"errors"
 	"io/fs"
+	"maps"
 	"os"
+	"os/exec"
 	"path/filepath"
 	"strings"
 	"testing"
@@ -34,8 +36,8 @@ var fleet = map[string]string{
 	"outside.toml":                "not below cars",
 }
 
-// trees returns the fleet from a folder, from memory, and with one text laid
-// over, which have to be the same in every way.
+// trees returns the fleet from a folder, from memory, with one text laid over,
+// and from git, which have to be the same in every way.
 func trees(t *testing.T) map[string]*Tree {
 	t.Helper()
 	root := folder(t, fleet)
@@ -68,7 +70,11 @@ func trees(t *testing.T) map[string]*Tree {
 	if laid, _, err = laid.WithText("cars/loop/a.toml", strings.NewReader("car a")); err != nil {
 		t.Fatal(err)
 	}
-	return map[string]*Tree{"folder": disk, "memory": {FS: memory, Name: "memory"}, "overlay": laid}
+	all := map[string]*Tree{"folder": disk, "memory": {FS: memory, Name: "memory"}, "overlay": laid}
+	if _, err := exec.LookPath("git"); err == nil {
+		maps.Copy(all, gitTrees(t))
+	}
+	return all
 }
 
 // folder writes files and links below a new folder and returns its real path.

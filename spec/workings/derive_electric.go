@@ -42,6 +42,56 @@ func (n *notebook) loss(c *document.Circuit) {
 		in: []Input{n.said("I", &c.Load), n.worked("R", &c.Calc.Resistance)},
 		by: product,
 	})
+	if c.Peak.Said() == spec.Unsaid || c.Peak.Said() == spec.None {
+		return
+	}
+	n.work(step{
+		to:      &c.Calc.PeakDrop,
+		formula: "V = I_peak R", source: "faa-ac-43.13-1b", clause: "chapter 11", note: "terminals left out",
+		in: []Input{n.said("I_peak", &c.Peak), n.worked("R", &c.Calc.Resistance)},
+		by: product,
+	})
+}
+
+// electrics works out the balance of supply and load. A circuit that feeds a
+// module or a post carries the loads of others and is not counted beside them;
+// starting lasts seconds.
+func (n *notebook) electrics() {
+	for i := range n.d.Electric {
+		e := &n.d.Electric[i]
+		var loads []Input
+		for j := range n.d.Circuits {
+			c := &n.d.Circuits[j]
+			switch c.Purpose.V {
+			case "starter", "charging", "earth", "data":
+				continue
+			}
+			to := c.To.Port.V
+			if strings.HasPrefix(to, "electrics.modules") || strings.HasPrefix(to, "electrics.posts") || c.Load.Said() == spec.None {
+				continue
+			}
+			loads = append(loads, n.said("I_"+c.Name, &c.Load))
+		}
+		if len(loads) == 0 {
+			loads = []Input{lacking("I", "circuits")}
+		}
+		alternator := n.said("I_alternator", &e.Engine.Alternator)
+		n.work(step{to: &e.Calc.Load, formula: "Σ I of the steady loads", source: "faa-ac-43.13-1b", clause: "11-35", note: "starter and feeds of modules left out", in: loads, by: sum})
+		load := n.worked("I", &e.Calc.Load)
+		if e.Alternator.V || e.Engine.Alternator.Said() == spec.None {
+			n.work(step{to: &e.Calc.Isolated, formula: "I", source: "common-practice", note: "no alternator", in: []Input{load}, by: same})
+		} else {
+			n.work(step{to: &e.Calc.Share, formula: "I / I_alternator", source: "faa-ac-43.13-1b", clause: "11-35", in: []Input{load, alternator}, by: two(quotient)})
+			n.work(step{to: &e.Calc.Isolated, formula: "the greater of I and I_alternator", source: "common-practice", in: []Input{load, alternator}, by: highest})
+		}
+		n.work(step{
+			to:      &e.Calc.RunTime,
+			formula: "t = C / I", source: "sae-j537", note: "from full, at the 20 hour capacity: at a high current a battery gives less",
+			unit: "h",
+			in:   []Input{n.said("C", &e.Battery.Holds), load},
+			by:   two(RunTime),
+		})
+	}
 }
 
 // wireResistance is the highest resistance per metre of the wire: by gauge from

@@ -7,6 +7,7 @@ import (
 
 	"fitup/policies/tables"
 	"fitup/spec"
+	"fitup/spec/document"
 	"fitup/spec/unit"
 )
 
@@ -89,7 +90,7 @@ func (n *notebook) consumption(e *spec.Engine) (b Input, note string) {
 		if own.Ethanol == 0 {
 			return lacking("b", n.said("b", &e.Consumption).missing...), "no usual band for this fuel"
 		}
-		row, ok = tables.FuelConsumption("petrol", breathes)
+		row, _ = tables.FuelConsumption("petrol", breathes)
 		ratio = petrol.HeatingValue / own.HeatingValue
 		note += ", of petrol by the ratio of heating values"
 	}
@@ -131,6 +132,7 @@ func (n *notebook) oil() {
 	for i := range n.d.Oil {
 		o := &n.d.Oil[i]
 		n.swept(step{to: &o.Calc.Displacement}, &o.Engine)
+		n.heat(&o.Calc.Rise, &o.Calc.Shed, n.said("heat", &o.Needs.HeatOil), n.said("shed", &o.Cooler.Sheds), "engine oil")
 	}
 }
 
@@ -162,5 +164,26 @@ func (n *notebook) gearboxes() {
 			in: []Input{torque, lowest},
 			by: two(func(torque, ratio float64) (float64, error) { return OutputTorque(torque, ratio, 1) }),
 		})
+		n.roadSpeed(g)
 	}
+}
+
+// roadSpeed is the speed of the car at the limiter in the highest gear.
+func (n *notebook) roadSpeed(g *document.Gearbox) {
+	highest := n.said("i", &g.Ratios)
+	if highest.Known && len(g.Ratios.V) > 0 {
+		highest.Value = slices.Min(g.Ratios.V)
+	} else if highest.Known {
+		highest = lacking("i", highest.Path)
+	}
+	radius := lacking("r", "car.tyre-radius")
+	if len(n.d.Cars) > 0 {
+		radius = n.said("r", &n.d.Cars[0].TyreRadius)
+	}
+	n.work(step{
+		to:      &g.Calc.RoadSpeed,
+		formula: "v = ω r / (i i_final), i of the highest gear", source: "driveline-manual", note: "no slip, and power enough", unit: "km/h",
+		in: []Input{n.said("ω", &g.Engine.RevLimit), highest, n.said("i_final", &g.Final.Ratio), radius},
+		by: four(func(speed, gear, final, radius float64) (float64, error) { return RoadSpeed(speed, gear*final, radius) }),
+	})
 }

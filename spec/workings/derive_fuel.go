@@ -58,7 +58,70 @@ func (n *notebook) fuel() {
 			in: []Input{n.worked("Q_pump", &c.Pump), n.worked("Q_engine", &c.Demand)},
 			by: two(quotient),
 		})
+		n.work(step{
+			to:      &c.Return,
+			formula: "Q_return = Q_pump - Q_engine", source: "common-practice",
+			in: []Input{n.worked("Q_pump", &c.Pump), n.worked("Q_engine", &c.Demand)},
+			by: two(difference),
+		})
+		n.injectors(f)
+		n.stoichiometry(f)
 	}
+}
+
+// injectors works out how long the injectors stand open at full power. What counts
+// is the pressure across them: a regulator that follows the manifold keeps it, one
+// that does not leaves boost to take from it.
+func (n *notebook) injectors(f *document.Fuel) {
+	r, i := &f.Regulator, &f.Engine.Injectors
+	base := n.said("p_base", &r.Base)
+	across := step{to: &f.Calc.Across, formula: "Δp = p_base", source: "common-practice", note: "the regulator follows the manifold", in: []Input{base}, by: same}
+	switch {
+	case !r.Follows.Given():
+		across.in = append(across.in, n.said("follows", &r.Follows))
+	case !r.Follows.V:
+		across.formula, across.note = "Δp = p_base - boost", ""
+		across.in = append(across.in, n.boost(&f.Engine))
+		across.by = two(difference)
+	}
+	n.work(across)
+	n.work(step{
+		to:      &f.Calc.Injector,
+		formula: "Q = Q_rated √(Δp / Δp_rated)", source: "common-practice",
+		note: "by volume, as measured: a fuel heavier than that of the flow bench runs a little slower",
+		in:   []Input{n.said("Q_rated", &i.Flow), n.said("Δp_rated", &i.Pressure), n.worked("Δp", &f.Calc.Across)},
+		by:   three(InjectorFlow),
+	})
+	n.work(step{
+		to:      &f.Calc.Duty,
+		formula: "duty = Q_engine / (z Q)", source: "common-practice",
+		in: []Input{n.worked("Q_engine", &f.Calc.Demand), n.said("z", &i.Count), n.worked("Q", &f.Calc.Injector)},
+		by: three(func(flow, count, static float64) (float64, error) { return InjectorDuty(flow, int(count), static) }),
+	})
+}
+
+// stoichiometry works out the air that burns what is in the tank. The air of a
+// blend goes by the mass of its parts.
+func (n *notebook) stoichiometry(f *document.Fuel) {
+	name, row := n.fuelNamed("fuel", &f.Cell.Filled)
+	s := step{to: &f.Calc.AirFuel, formula: "air to fuel by mass, of the fuel", source: "afdc-fuel-properties", unit: ":1", in: []Input{name}, by: always(row.AirFuel, nil)}
+	petrol, _ := tables.Fuel("petrol")
+	ethanol, _ := tables.Fuel("ethanol")
+	if row.Methanol == 0 && name.Known && name.Text != "diesel" {
+		s.formula = "w 9.0 + (1 - w) 14.7, w = ρ_e e / (ρ_e e + ρ_p (1 - e))"
+		s.in = []Input{
+			n.worked("e", &f.Calc.Ethanol),
+			tabled("ρ_e", ethanol.Density, unit.Density, ethanol.Source, ethanol.Clause), tabled("ρ_p", petrol.Density, unit.Density, petrol.Source, petrol.Clause),
+		}
+		s.by = three(func(share, dense, light float64) (float64, error) {
+			w, err := MassFraction(share, dense, light)
+			if err != nil {
+				return 0, err
+			}
+			return MassAverage(w, ethanol.AirFuel, petrol.AirFuel)
+		})
+	}
+	n.work(s)
 }
 
 // engineFuel is the fuel that the engine burns at full power.

@@ -2,9 +2,11 @@ package workings
 
 import (
 	"cmp"
+	"fmt"
 	"math"
 	"strings"
 
+	"gonum.org/v1/gonum/spatial/r2"
 	"gonum.org/v1/gonum/spatial/r3"
 
 	"fitup/policies/tables"
@@ -73,6 +75,7 @@ func (n *notebook) flareTorque(j *document.Joint) {
 	if j.MakeUp == "" {
 		makeUp = lacking("make-up", makeUp.Path)
 	}
+	n.flareSpanner(j, dash)
 	set, metal := flareSet(j)
 	in := []Input{dash, makeUp}
 	if set == "" && makeUp.Known {
@@ -96,6 +99,25 @@ func (n *notebook) flareTorque(j *document.Joint) {
 			by:   always(band.value, refused),
 		})
 	}
+}
+
+// flareSpanner is the spanner of a flare nut by its dash size.
+func (n *notebook) flareSpanner(j *document.Joint, dash Input) {
+	row, ok := tables.AcrossFlats("flare-nut", fmt.Sprintf("-%.0f", dash.Value))
+	s := step{
+		to:      &j.Calc.Spanner,
+		formula: "across flats of a flare nut, by dash size", source: cmp.Or(row.Source, "hose-swivel-torque-bands"), clause: row.Clause, unit: "in",
+		note: row.Written,
+		in:   []Input{dash},
+		by:   always(row.AcrossFlats, nil),
+	}
+	if strings.Contains(j.Here.Metal, "aluminium") {
+		s.note += "; on aluminium, of aluminium or with soft jaws, and a second one to hold against it"
+	}
+	if !ok {
+		s.by = always(0, &RangeError{"dash size", dash.Value, "one that the table of flare nuts has"})
+	}
+	n.work(s)
 }
 
 // flareSet names the torque table of a joint's make-up. It is "" where the make-up
@@ -142,6 +164,7 @@ func (n *notebook) mounts() {
 		}
 		n.mountEngagement(m)
 	}
+	n.mountLoads()
 }
 
 // towards says which way a vector of the car points, by its largest part and,
@@ -218,4 +241,95 @@ func (n *notebook) diameter(threads ...*spec.Thread) Input {
 		}
 	}
 	return n.said("d", threads[0])
+}
+
+// mountLoads works out what each mount carries: the driveline's weight at rest, and
+// the couple with which the driveline turns against its own output. The mounts are
+// taken as equally stiff.
+func (n *notebook) mountLoads() {
+	var mounts []*document.Mount
+	var in []Input
+	var at []r2.Vec
+	for i := range n.d.Mounts {
+		m := &n.d.Mounts[i]
+		if m.There == nil || m.There.Light.V {
+			continue
+		}
+		p := n.fixed("mount_"+m.Name, &m.There.At)
+		mounts, in, at = append(mounts, m), append(in, p.in...), append(at, r2.Vec{X: p.X, Y: p.Y})
+	}
+	if len(mounts) == 0 || len(n.d.Gearbox) == 0 {
+		return
+	}
+	hung := n.hung()
+	resting := once(hung.in, in)
+	var rest []float64
+	restErr := hung.err
+	if known(resting) && restErr == nil {
+		rest, restErr = Reactions(hung.Mass*StandardGravity, r2.Vec{X: hung.Centre.X, Y: hung.Centre.Y}, at)
+	}
+	g := &n.d.Gearbox[0]
+	couple, formula := []Input{n.worked("T", &g.Calc.AxleTorque)}, "T y / Σ y², T = T_engine i of the lowest gear, about the crank"
+	across := func(p r2.Vec) float64 { return p.Y }
+	if strings.Contains(g.Layout.V, "transaxle") {
+		formula = "T x / Σ x², T = T_engine i i_final of the lowest gear, about the axle"
+		couple = append(couple, n.said("i_final", &g.Final.Ratio))
+		across = func(p r2.Vec) float64 { return p.X }
+	}
+	for i, m := range mounts {
+		n.work(step{
+			to:      &m.Calc.Rest,
+			formula: "by statics on three mounts; on more, equally stiff", source: "statics", note: strings.Join(hung.notes, "; "),
+			in: resting,
+			by: func([]float64) (float64, error) {
+				if restErr != nil {
+					return 0, restErr
+				}
+				return rest[i], nil
+			},
+		})
+		n.work(step{
+			to:      &m.Calc.Reaction,
+			formula: formula, source: "statics", note: "from their middle; mounts equally stiff; up on one side, down on the other",
+			in: once(couple, in),
+			by: func(x []float64) (float64, error) {
+				torque := x[0]
+				if len(couple) > 1 {
+					torque *= x[1]
+				}
+				var places []float64
+				for _, p := range at {
+					places = append(places, across(p))
+				}
+				forces, err := ReactionShares(torque, places)
+				if err != nil {
+					return 0, err
+				}
+				return math.Abs(forces[i]), nil
+			},
+		})
+		n.mountBolts(m)
+	}
+}
+
+// mountBolts works out how a mount's load comes upon its bolts, which stand square
+// to its face: along them under a face that looks up or down, else across.
+func (n *notebook) mountBolts(m *document.Mount) {
+	faces, count := n.said("faces", &m.There.Faces), first(n.said("z", &m.Bolts.Count), n.said("z", &m.Holes.Count))
+	level := m.There.Faces.V == "up" || m.There.Faces.V == "down"
+	in := []Input{n.worked("rest", &m.Calc.Rest), n.worked("reaction", &m.Calc.Reaction), count, faces}
+	share := func(load func(rest, reaction float64) float64) func([]float64) (float64, error) {
+		return four(func(rest, reaction, count, _ float64) (float64, error) { return quotient(load(rest, reaction), count) })
+	}
+	shear := step{to: &m.Calc.BoltShear, formula: "(rest + reaction) / z", source: "statics", note: "shared alike; friction of the face left out", in: in,
+		by: share(func(rest, reaction float64) float64 { return rest + reaction })}
+	pull := step{to: &m.Calc.BoltPull, formula: "nothing", source: "statics", note: "its face stands upright", in: in, by: share(func(_, _ float64) float64 { return 0 })}
+	if level {
+		pull.formula, pull.note = "(reaction - rest) / z, if above nothing", "shared alike; the bolt's own preload not counted"
+		pull.by = share(func(rest, reaction float64) float64 { return max(reaction-rest, 0) })
+		shear.formula, shear.note = "nothing", "its face is level; thrust along the car left out"
+		shear.by = share(func(_, _ float64) float64 { return 0 })
+	}
+	n.work(shear)
+	n.work(pull)
 }

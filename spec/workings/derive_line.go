@@ -29,6 +29,8 @@ func (n *notebook) lines() {
 				in: append(from.in, to.in...),
 				by: distance(from.Vec, to.Vec),
 			})
+			n.lineSlack(l)
+			n.lineLosses(l, from, to)
 		}
 		if l.Fuel != "" && len(n.d.Fuel) > 0 {
 			n.work(step{
@@ -82,17 +84,12 @@ func (n *notebook) linePressure(l *document.Line) {
 	})
 }
 
-// pumpOf names the driveline's pump that moves each service.
-var pumpOf = map[string]string{
-	"engine oil": "oil", "coolant": "water", "steering fluid": "steering", "gearbox oil": "gearbox",
-}
-
 // systemPressures are the pressures that the system of a line can put into it:
 // the regulator with boost, the relief valve of the pump, the cap.
 func (n *notebook) systemPressures(l *document.Line) []Input {
 	var in []Input
 	pumped := l.Flow == "pump" || l.Flow == "pressure"
-	if name, driven := pumpOf[l.Service]; driven && pumped {
+	if name, driven := document.PumpOf[l.Service]; driven && pumped {
 		if pump := n.d.Given.Pumps.Named[name]; pump != nil {
 			in = append(in, n.said("p_relief", &pump.Relief))
 		}
@@ -169,7 +166,7 @@ func (n *notebook) pumped(service string) (flow Input, ok bool) {
 	if service == "fuel" && len(n.d.Fuel) > 0 {
 		return n.worked("Q_pump", &n.d.Fuel[0].Calc.Pump), true
 	}
-	name, ok := pumpOf[service]
+	name, ok := document.PumpOf[service]
 	if pump := n.d.Given.Pumps.Named[name]; pump != nil {
 		return n.said("Q_pump", &pump.Flow), true
 	}
@@ -221,6 +218,98 @@ func (n *notebook) lineFlow(l *document.Line) {
 			return f.Drop, err
 		},
 	})
+}
+
+// shortening is the part of its length by which a hose may draw in under
+// pressure. Source: faa-ac-43.13-1b, figure 9-9.
+const shortening = 0.04
+
+// lineSlack works out how much longer a hose is than the way between its ports,
+// and what movement and pressure ask for.
+func (n *notebook) lineSlack(l *document.Line) {
+	length := n.said("L", &l.Hose.Length)
+	n.work(step{
+		to:      &l.Calc.Slack,
+		formula: "L - straight", source: "common-practice", note: "bends have to be made from it too",
+		in: []Input{length, n.worked("straight", &l.Calc.Straight)},
+		by: two(difference),
+	})
+	s := step{
+		to:      &l.Calc.SlackNeeded,
+		formula: "0.04 L", source: "faa-ac-43.13-1b", clause: "figure 9-9", note: "a hose draws in by up to 4 % under pressure",
+		in: []Input{length, tabled("0.04", shortening, unit.Ratio, "faa-ac-43.13-1b", "figure 9-9")},
+		by: product,
+	}
+	if l.Boundary {
+		s.formula, s.note = "0.04 L + movement of the engine", s.note+"; the engine moves away by all that it rocks"
+		s.in = append(s.in, n.said("rocks", &n.d.Given.Fit.Rocks))
+		s.by = three(func(length, share, rocks float64) (float64, error) { return result("slack", length*share+rocks) })
+	}
+	n.work(s)
+}
+
+// lineLosses works out what a line loses besides the friction of its straight
+// run, and what is left at a pump that sucks through it.
+func (n *notebook) lineLosses(l *document.Line, from, to spot) {
+	if _, ok := n.page[&l.Calc.Drop]; !ok {
+		return
+	}
+	c := &l.Calc
+	density, _, _ := n.liquid(l)
+	losses, note, err := n.endLosses(l)
+	n.work(step{
+		to:      &c.Minor,
+		formula: "Δp = K ρ v² / 2, K of entry, exit, bent ends and adaptors together", source: "cengel-fluid-mechanics", clause: "table 8-4", note: note,
+		in: append([]Input{losses, density, n.worked("v", &c.Velocity)}, n.bends(l)...),
+		by: func(x []float64) (float64, error) {
+			if err != nil {
+				return 0, err
+			}
+			return MinorDrop(x[0], x[1], x[2])
+		},
+	})
+	n.work(step{
+		to:      &c.Climb,
+		formula: "ρ g (z_to - z_from)", source: "cengel-fluid-mechanics", note: "from port to port",
+		in: once([]Input{density}, from.in, to.in),
+		by: func(x []float64) (float64, error) { return HeadDrop(x[0], to.Z-from.Z) },
+	})
+	if l.Flow != "suction" {
+		return
+	}
+	n.work(step{
+		to:      &c.Inlet,
+		formula: "p = -(friction + ends + climb)", source: "cengel-fluid-mechanics", note: "the tank open to the air; the level of the liquid at its port",
+		in: []Input{n.worked("friction", &c.Drop), n.worked("ends", &c.Minor), n.worked("climb", &c.Climb)},
+		by: three(func(friction, ends, climb float64) (float64, error) {
+			return result("pressure", -(friction + ends + climb))
+		}),
+	})
+}
+
+// bends are the angles of the ends of a line that say theirs.
+func (n *notebook) bends(l *document.Line) []Input {
+	return counting(n.said("bend", &l.Line.From.End.Bend), n.said("bend", &l.Line.To.End.Bend))
+}
+
+// endLosses is the sum of the loss coefficients of both ends of a line.
+func (n *notebook) endLosses(l *document.Line) (Input, string, error) {
+	k := EntryLoss + ExitLoss
+	for _, in := range n.bends(l) {
+		bend, err := BendLoss(in.Value)
+		if err != nil {
+			return lacking("K", in.Path), "", err
+		}
+		k += bend
+	}
+	adaptors := 0
+	for _, p := range ends(l) {
+		if p.Under.Told() {
+			adaptors++
+			k += AdaptorLoss
+		}
+	}
+	return tabled("K", k, unit.Ratio, "cengel-fluid-mechanics", "table 8-4"), fmt.Sprintf("ends without an angle taken as straight; %d adaptors", adaptors), nil
 }
 
 // liquid gives density and dynamic viscosity of what a line carries, with a note

@@ -2,17 +2,14 @@ package workings
 
 import (
 	"errors"
-	"fmt"
 	"path"
 	"slices"
 	"strings"
 
 	"gonum.org/v1/gonum/spatial/r3"
 
-	"fitup/policies/tables"
 	"fitup/spec"
 	"fitup/spec/document"
-	"fitup/spec/unit"
 )
 
 // cars works out totals and centre of mass from the four scales.
@@ -43,6 +40,59 @@ func (n *notebook) cars() {
 			by: func(x []float64) (float64, error) {
 				return quotient((x[0]-x[1])*x[4]+(x[2]-x[3])*x[5], 2*x[6])
 			},
+		})
+	}
+}
+
+// axleLoads works out what the axles carry with the driveline in the car and
+// without it: the ride heights and corner weights that were set are for one of them.
+func (n *notebook) axleLoads() {
+	for i := range n.d.Cars {
+		c := &n.d.Cars[i]
+		in, out := n.standing(c)
+		base, axle := n.said("L", &c.Wheelbase), n.frontAxle(c)
+		axles := func(l load, front, rear *document.Figure, state string) {
+			first, second, err := 0.0, 0.0, l.err
+			inputs := once(l.in, []Input{base}, axle.in)
+			if known(inputs) && err == nil {
+				first, second, err = TwoLineReactions(l.Mass, base.Value, axle.X-l.Centre.X) // kg in, kg out
+			}
+			note := strings.Join(l.notes, "; ")
+			n.work(step{to: front, formula: "M (L - a) / L, " + state, source: "statics", note: note, in: inputs, by: always(first, err)})
+			n.work(step{to: rear, formula: "M a / L, " + state, source: "statics", note: note, in: inputs, by: always(second, err)})
+		}
+		if n.d.Composition == document.CarWithDriveline {
+			axles(in, &c.Calc.Front, &c.Calc.Rear, "with the driveline in")
+		}
+		axles(out, &c.Calc.FrontOut, &c.Calc.RearOut, "with the driveline out")
+		n.corners(c, out)
+	}
+}
+
+// corners works out what each wheel carries with the driveline out. The scales say
+// it with the driveline in; without, springs and their setting decide, and this is
+// the share by place.
+func (n *notebook) corners(c *document.Car, out load) {
+	base, front, rear := n.said("L", &c.Wheelbase), n.said("t_f", &c.TrackFront), n.said("t_r", &c.TrackRear)
+	axle := n.frontAxle(c)
+	in := once(out.in, []Input{base, front, rear}, axle.in)
+	var loads CornerLoads
+	err := out.err
+	if known(in) && err == nil {
+		wheels := Wheels{Base: base.Value, FrontTrack: front.Value, RearTrack: rear.Value}
+		loads, err = CornerEstimate(out.Mass, wheels, axle.X-out.Centre.X, out.Centre.Y-axle.Y) // kg in, kg out
+	}
+	for _, corner := range []struct {
+		to   *document.Figure
+		load float64
+	}{
+		{&c.Calc.FLOut, loads.FrontLeft}, {&c.Calc.FROut, loads.FrontRight}, {&c.Calc.RLOut, loads.RearLeft}, {&c.Calc.RROut, loads.RearRight},
+	} {
+		n.work(step{
+			to:      corner.to,
+			formula: "share by place along and across, with the driveline out", source: "statics", note: "springs as set may shift load from one diagonal to the other",
+			in: in,
+			by: always(corner.load, err),
 		})
 	}
 }
@@ -195,7 +245,7 @@ func (n *notebook) installed() load {
 	fit := &n.d.Given.Fit
 	datum, tilt := n.fixed("datum", &fit.At), n.said("nose up", &fit.NoseUp)
 	l.in = once(l.in, datum.in, []Input{tilt})
-	l.Centre = intoCar(l.Centre, datum.Vec, tilt.Value)
+	l.Centre = IntoCar(l.Centre, datum.Vec, tilt.Value)
 	return l
 }
 
@@ -222,84 +272,4 @@ func (n *notebook) standing(c *document.Car) (in, out load) {
 	}
 	car.in = append(car.in, missing)
 	return car, car
-}
-
-// lifting works out where the lift points lie about the driveline's centre, and
-// how deep an eye bolt has to go.
-func (n *notebook) lifting() {
-	for i := range n.d.Support {
-		n.hook(&n.d.Support[i])
-	}
-	hung := n.hung()
-	for i := range n.d.Lift {
-		l := &n.d.Lift[i]
-		eye := n.fixed("eye", &l.At)
-		n.work(step{
-			to:      &l.Calc.AboveMass,
-			formula: "z_eye - z_centre, in the driveline's own axes", source: "statics",
-			note: strings.Join(append(hung.notes, "with the driveline level"), "; "),
-			in:   once(eye.in, hung.in),
-			by:   always(eye.Z-hung.Centre.Z, hung.err),
-		})
-		if l.Thread.Given() || !l.Bolts.Told() {
-			n.eyeBolt(l)
-		}
-	}
-}
-
-// eyeIn is how the table of eye bolts names each tapped metal.
-var eyeIn = map[string]string{
-	"steel": "steel", "mild-steel": "steel", "cast-iron": "cast-iron", "aluminium": "aluminium", "cast-aluminium": "aluminium",
-	"magnesium": "aluminium-magnesium",
-}
-
-func (n *notebook) eyeBolt(l *document.LiftPoint) {
-	n.work(step{
-		to:      &l.Calc.Diameters,
-		formula: "depth / d", source: "common-practice",
-		in: []Input{n.said("depth", &l.Depth), n.diameter(&l.Thread)},
-		by: two(quotient),
-	})
-	into := n.said("into", &l.Into)
-	s := step{
-		to:      &l.Calc.Needed,
-		formula: "diameters by tapped metal, for an eye bolt", source: "lifting-eye-instruction",
-		in: []Input{into},
-		by: always(0, errNoEngagement),
-	}
-	if row, ok := tables.Engagement("eye-bolt", eyeIn[into.Text], ""); ok {
-		s.source, s.clause = row.Source, row.Clause
-		s.in = append(s.in, tabled("n", row.Diameters, unit.Ratio, row.Source, row.Clause))
-		s.by = func(x []float64) (float64, error) { return x[1], nil }
-	}
-	n.work(s)
-}
-
-// hook works out what hangs from the hoist, and what its plate allows.
-func (n *notebook) hook(s *document.Support) {
-	in := []Input{n.said("m", &n.d.Given.Weighed.Mass)}
-	if s.Lift.Said() != spec.None {
-		in = append(in, n.said("m_tackle", &s.Crane.Tackle))
-	}
-	if s.Sling.Said() != spec.None {
-		in = append(in, n.said("m_sling", &s.Tackle.Mass))
-	}
-	n.work(step{
-		to:      &s.Calc.HookLoad,
-		formula: "driveline + tackle + sling", source: "statics",
-		in: in,
-		by: sum,
-	})
-	rated := n.said("boom", &s.Boom)
-	if boom := s.Crane.Booms.Named[s.Boom.V]; boom != nil {
-		rated = n.said("rated", &boom.Rated)
-	} else if rated.Known {
-		rated = lacking(fmt.Sprintf("boom position %q of the hoist", s.Boom.V), rated.Path)
-	}
-	n.work(step{
-		to:      &s.Calc.HookRated,
-		formula: "plate figure for the boom position", source: "common-practice",
-		in: []Input{rated},
-		by: same,
-	})
 }

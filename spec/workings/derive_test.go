@@ -322,7 +322,7 @@ func TestClutch(t *testing.T) {
 func TestIntoCar(t *testing.T) {
 	// A quarter turn nose up takes what lies forward of the datum above it and what
 	// lies above the datum behind it.
-	got := intoCar(r3.Vec{X: 1, Y: 2, Z: 0.5}, r3.Vec{X: -10, Z: 0.25}, math.Pi/2)
+	got := IntoCar(r3.Vec{X: 1, Y: 2, Z: 0.5}, r3.Vec{X: -10, Z: 0.25}, math.Pi/2)
 	if want := (r3.Vec{X: -10.5, Y: 2, Z: 1.25}); r3.Norm(r3.Sub(got, want)) > 1e-12 {
 		t.Errorf("got %v, want %v", got, want)
 	}

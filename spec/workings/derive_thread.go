@@ -2,7 +2,9 @@ package workings
 
 import (
 	"errors"
+	"fmt"
 	"slices"
+	"strconv"
 	"strings"
 
 	"fitup/policies/tables"
@@ -33,6 +35,8 @@ func (n *notebook) fastenings() {
 		}
 		n.strength(f)
 		n.torqueBand(f)
+		n.preload(f)
+		n.spanner(f)
 		n.engagement(f)
 	}
 }
@@ -105,16 +109,7 @@ func (n *notebook) proofStress(f *document.Fastening) Input {
 // 75 % ever is. Which nut factor holds goes by the state of the threads; none is
 // taken for granted.
 func (n *notebook) torqueBand(f *document.Fastening) {
-	factor := n.said("K", &f.Wet)
-	if factor.Known {
-		row, ok := tables.NutFactor(factor.Text)
-		from := factor
-		if factor = n.makersTorque("K", f); ok {
-			factor = tabled("K", row.Factor, unit.Ratio, row.Source, row.Clause)
-			factor.Path, factor.Text, factor.Guess = from.Path, from.Text, from.Guess
-		}
-	}
-	in := []Input{factor, n.worked("F_p", &f.Calc.ProofLoad), n.diameter(&f.Thread)}
+	in := []Input{n.nutFactor(f), n.worked("F_p", &f.Calc.ProofLoad), n.diameter(&f.Thread)}
 	note := "a torque wrench scatters the preload by about 30 %"
 	share, symbol := 1.0, ""
 	if slices.Contains(soft, f.Tapped) {
@@ -151,6 +146,87 @@ func (n *notebook) torqueBand(f *document.Fastening) {
 		in: in,
 		by: torque(func(proof float64) (float64, error) { return Preload(proof, PermanentShare) }),
 	})
+}
+
+// nutFactor is the factor of torque to preload for the state of the threads.
+func (n *notebook) nutFactor(f *document.Fastening) Input {
+	wet := n.said("K", &f.Wet)
+	if !wet.Known {
+		return wet
+	}
+	row, ok := tables.NutFactor(wet.Text)
+	if !ok {
+		return n.makersTorque("K", f)
+	}
+	factor := tabled("K", row.Factor, unit.Ratio, row.Source, row.Clause)
+	factor.Path, factor.Text, factor.Guess = wet.Path, wet.Text, wet.Guess
+	return factor
+}
+
+// preload works out what a torque does to the fastener, with its scatter.
+func (n *notebook) preload(f *document.Fastening) {
+	aim := func(torque, factor, major float64) (float64, error) { return PreloadForTorque(factor, torque, major) }
+	in := []Input{n.said("T", &f.Torque), n.nutFactor(f), n.diameter(&f.Thread)}
+	n.work(step{to: &f.Calc.Preload, formula: "F = T / (K d)", source: "shigley-9e", clause: "eq. 8-27", in: in, by: three(aim)})
+	load := []Input{n.worked("F", &f.Calc.Preload), tabled("s", preloadScatter, unit.Ratio, "from-memory", "torque wrench")}
+	n.work(step{
+		to:      &f.Calc.PreloadLow,
+		formula: "F (1 - s)", source: "shigley-9e", clause: "table 8-14", note: "ten bolts of one kind, oiled and at one torque, scattered by 18 % to either side; a joint whose state is less sure by more",
+		in: load,
+		by: two(func(load, scatter float64) (float64, error) {
+			low, _, err := PreloadBand(load, scatter)
+			return low, err
+		}),
+	})
+	n.work(step{
+		to:      &f.Calc.PreloadHigh,
+		formula: "F (1 + s)", source: "shigley-9e", clause: "table 8-14",
+		in: load,
+		by: two(func(load, scatter float64) (float64, error) {
+			_, high, err := PreloadBand(load, scatter)
+			return high, err
+		}),
+	})
+}
+
+// spannersOf names the tables of spanners for each kind of head. A flange head
+// has none: makers and standards differ, so its spanner has to be said. A plain
+// hexagon has two, and is settled only where they agree.
+var spannersOf = map[string][]string{
+	"hex": {"iso-hex", "din-hex"}, "small-hex": {"jis-small-hex"}, "socket": {"socket-key"},
+}
+
+// spanner works out which spanner or key a fastener takes: as said, else the usual
+// one of its head and thread.
+func (n *notebook) spanner(f *document.Fastening) {
+	across := n.said("AF", &f.Across)
+	s := step{to: &f.Calc.Spanner, formula: "across flats as said", source: "common-practice", in: []Input{across}, by: same}
+	if !across.Known && !across.asked && f.Thread.Given() {
+		sets, size := spannersOf[f.Head.V], "M"+strconv.FormatFloat(f.Thread.V.Major*1000, 'f', -1, 64)
+		if f.Thread.V.System == unit.Unified {
+			size, _, _ = cutLast(f.Thread.V.Text, "-")
+			sets = map[string][]string{"hex": {"inch-hex"}}[f.Head.V]
+		}
+		var found []tables.SpannerRow
+		for _, set := range sets {
+			if row, ok := tables.AcrossFlats(set, size); ok && (len(found) == 0 || found[0].AcrossFlats != row.AcrossFlats) {
+				found = append(found, row)
+			}
+		}
+		if len(found) == 1 {
+			row := found[0]
+			s.formula, s.source, s.clause, s.note = "across flats by head and thread", row.Source, row.Clause, row.Written
+			s.in = []Input{n.said("head", &f.Head), n.diameter(&f.Thread), tabled("AF", row.AcrossFlats, unit.Length, row.Source, row.Clause)}
+			s.by = func(x []float64) (float64, error) { return x[2], nil }
+			s.unit = "mm"
+			if f.Thread.V.System == unit.Unified {
+				s.unit = "in"
+			}
+		} else if len(found) > 1 {
+			s.note = fmt.Sprintf("%s by one standard, %s by another", unit.Format(found[0].AcrossFlats, unit.Length, ""), unit.Format(found[1].AcrossFlats, unit.Length, ""))
+		}
+	}
+	n.work(s)
 }
 
 // engagement works out the thread engaged and the thread needed, for a fastener

@@ -146,6 +146,25 @@ func MinorDrop(coefficient, density, velocity float64) (float64, error) {
 	return result("pressure drop", coefficient*density*velocity*velocity/2)
 }
 
+// Loss coefficients of the ends of a line, to be summed for [MinorDrop].
+// Source: cengel-fluid-mechanics (table 8-4; turbulent flow, from memory).
+const (
+	EntryLoss   = 0.5  // out of a tank or chamber by a sharp edge
+	ExitLoss    = 1.0  // into one: all the velocity is lost
+	ElbowLoss   = 0.9  // a screwed bend of a right angle
+	AdaptorLoss = 0.08 // a screwed union
+)
+
+// BendLoss returns the loss coefficient of a screwed bend by its angle in rad, in
+// proportion to that of a right angle: [ElbowLoss]. Swept ends lose less.
+// Source: cengel-fluid-mechanics.
+func BendLoss(angle float64) (float64, error) {
+	if err := within("angle of a bend", math.Abs(angle), 0, math.Pi); err != nil {
+		return 0, err
+	}
+	return result("loss coefficient", ElbowLoss*math.Abs(angle)/(math.Pi/2))
+}
+
 // HeadDrop returns the pressure in Pa that a liquid loses in climbing a rise in
 // m, dp = rho g z; a fall is a negative rise and gains pressure.
 // Source: cengel-fluid-mechanics.

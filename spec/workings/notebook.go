@@ -71,6 +71,7 @@ var named = map[reflect.Type]string{
 	reflect.TypeFor[spec.Stand]():    "stand",
 	reflect.TypeFor[spec.Hoist]():    "hoist",
 	reflect.TypeFor[spec.Sling]():    "sling",
+	reflect.TypeFor[spec.Dolly]():    "dolly",
 }
 
 // enter notes the place of every value and figure below v, which stands at a
@@ -185,16 +186,16 @@ func shapeOf(t reflect.Type) shape {
 	for i := range t.NumField() {
 		f := t.Field(i)
 		field := shapeField{index: i, embedded: f.Anonymous, dimension: unit.Dimension(f.Tag.Get("dim"))}
+		field.key = f.Tag.Get("spec")
+		if field.key == "" {
+			field.key = strings.ReplaceAll(f.Tag.Get("json"), "_", "-")
+		}
 		switch {
 		case f.Type == reflect.TypeFor[document.Figure]():
 			field.kind, field.key = isFigure, f.Tag.Get("json")
 		case reflect.PointerTo(f.Type).Implements(reflect.TypeFor[spec.Leaf]()):
-			field.kind, field.key = isLeaf, f.Tag.Get("spec")
+			field.kind = isLeaf
 		default:
-			field.key = f.Tag.Get("spec")
-			if field.key == "" {
-				field.key = strings.ReplaceAll(f.Tag.Get("json"), "_", "-")
-			}
 			switch f.Type.Kind() {
 			case reflect.Struct, reflect.Slice, reflect.Pointer:
 			default:

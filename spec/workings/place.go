@@ -9,11 +9,11 @@ import (
 	"fitup/spec/document"
 )
 
-// intoCar is where a point of the driveline lies in the car's axes, m: turned
+// IntoCar is where a point of the driveline lies in the car's axes, m: turned
 // about the driveline's datum by the tilt of the crank line in rad (front up
 // positive, about the y axis), then moved to where the datum lands. Axes as
 // iso-8855: x forward, y left, z up.
-func intoCar(p, datum r3.Vec, noseUp float64) r3.Vec {
+func IntoCar(p, datum r3.Vec, noseUp float64) r3.Vec {
 	sin, cos := math.Sincos(noseUp)
 	return r3.Add(datum, r3.Vec{X: p.X*cos - p.Z*sin, Y: p.Y, Z: p.X*sin + p.Z*cos})
 }
@@ -38,7 +38,7 @@ func (n *notebook) placed(symbol string, p *spec.Position) spot {
 	datum := n.fixed("datum", &fit.At)
 	tilt := n.said("nose up", &fit.NoseUp)
 	s.in = append(s.in, datum.in[0], tilt)
-	s.Vec = intoCar(s.Vec, datum.Vec, tilt.Value)
+	s.Vec = IntoCar(s.Vec, datum.Vec, tilt.Value)
 	return s
 }
 

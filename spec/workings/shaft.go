@@ -117,6 +117,36 @@ func SecondJointAngle(first, speed, limit float64) (float64, error) {
 	return result("second angle", math.Sqrt(first*first+limit/(speed*speed)))
 }
 
+// jointAngles are the greatest angles that a cross joint may run at, rad by
+// rad/s. Source: driveline-manual.
+var jointAngles = []struct{ speed, angle float64 }{
+	{3500 * math.Pi / 30, 5.0 * math.Pi / 180},
+	{4000 * math.Pi / 30, 4.2 * math.Pi / 180},
+	{4500 * math.Pi / 30, 3.7 * math.Pi / 180},
+	{5000 * math.Pi / 30, 3.2 * math.Pi / 180},
+}
+
+// JointAngleLimit returns the greatest angle in rad that a cross joint may run at
+// at a speed in rad/s: by straight lines between the figures of the table, the
+// slowest of which holds below it. Above 5000 rpm the table ends, and speed times
+// angle stays what it is there. Source: driveline-manual.
+func JointAngleLimit(speed float64) (float64, error) {
+	if err := positive("shaft speed", speed); err != nil {
+		return 0, err
+	}
+	if speed <= jointAngles[0].speed {
+		return jointAngles[0].angle, nil
+	}
+	for i, high := range jointAngles[1:] {
+		if low := jointAngles[i]; speed <= high.speed {
+			along := (speed - low.speed) / (high.speed - low.speed)
+			return result("joint angle", low.angle+along*(high.angle-low.angle))
+		}
+	}
+	last := jointAngles[len(jointAngles)-1]
+	return result("joint angle", last.angle*last.speed/speed)
+}
+
 // RoadSpeed returns the speed in m/s of a car from engine speed in rad/s,
 // overall ratio (gear times final drive) and rolling radius under load in m,
 // v = w r / i, without slip. Source: driveline-manual.
@@ -155,6 +185,34 @@ func TractiveForce(torque, radius float64) (float64, error) {
 		return 0, err
 	}
 	return result("tractive force", torque/radius)
+}
+
+// ReactionShares returns the force in N on each of two mounts or more from a
+// torque reaction in N m, from their distances in m along the line across its
+// axis: T y / sum(y^2), y from their middle. Mounts are taken as equally stiff;
+// the forces sum to nothing. Source: statics.
+func ReactionShares(torque float64, across []float64) ([]float64, error) {
+	if err := cmp.Or(notNegative("torque", torque), within("number of mounts", float64(len(across)), 2, mostMembers)); err != nil {
+		return nil, err
+	}
+	middle, squares := 0.0, 0.0
+	for _, y := range across {
+		if err := number("place of a mount", y); err != nil {
+			return nil, err
+		}
+		middle += y / float64(len(across))
+	}
+	for _, y := range across {
+		squares += (y - middle) * (y - middle)
+	}
+	if err := positive("spread of the mounts across the axis", squares); err != nil {
+		return nil, err
+	}
+	forces := make([]float64, len(across))
+	for i, y := range across {
+		forces[i] = torque * (y - middle) / squares
+	}
+	return forces, nil
 }
 
 // MountCouple returns the force in N that each of two mounts a spacing in m

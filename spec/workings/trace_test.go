@@ -43,7 +43,15 @@ func compositions(t *testing.T) map[string]*document.Document {
 	}.derive(t)
 	next := whole(t)
 	Derive(next)
-	return map[string]*document.Document{"whole": next, "standing": standing, "rest": rest}
+	hangs, _ := whatHangs.derive(t)
+	beneath := whatHangs
+	beneath.car = strings.Replace(beneath.car, `["up", "forward"]`, `"down"`, 1)
+	out, _ := beneath.derive(t)
+	served, _ := systems.derive(t)
+	parts, _ := singleParts.derive(t)
+	return map[string]*document.Document{
+		"whole": next, "standing": standing, "rest": rest, "hangs": hangs, "beneath": out, "systems": served, "parts": parts,
+	}
 }
 
 // TestEveryFigureIsWorkedOut: no figure of the document is left to nobody.
