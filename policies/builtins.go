@@ -25,7 +25,7 @@ var builtins = []string{
 	"gt",
 	"gte",
 	"internal.member_2",
-	"json.marshal",
+	"intersection",
 	"lower",
 	"lt",
 	"lte",
@@ -38,6 +38,7 @@ var builtins = []string{
 	"plus",
 	"split",
 	"startswith",
+	"union",
 }
 
 // capabilities are what the rules are parsed and compiled with.

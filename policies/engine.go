@@ -11,14 +11,12 @@ import (
 	"io/fs"
 	"maps"
 	"path"
+	"runtime"
 	"slices"
 	"strings"
 	"time"
 
 	"github.com/open-policy-agent/opa/v1/ast"
-	"github.com/open-policy-agent/opa/v1/rego"
-	"github.com/open-policy-agent/opa/v1/storage"
-	"github.com/open-policy-agent/opa/v1/storage/inmem"
 	"github.com/open-policy-agent/opa/v1/util"
 
 	"fitup/policies/tables"
@@ -26,9 +24,9 @@ import (
 
 // Options say which rules an Engine holds and with which limits.
 type Options struct {
-	// Schema is the JSON Schema of the document. A workshop's own rules are
+	// Schema makes the JSON Schema of the document. A workshop's own rules are
 	// checked against it, so that a misspelt field does not pass.
-	Schema []byte
+	Schema func() []byte
 	// Only and Skip choose rules, each an AREA or AREA.NAME. A name that matches
 	// nothing is an error.
 	Only, Skip []string
@@ -54,14 +52,15 @@ type Engine struct {
 	heap     uint64 // bytes that an evaluation may add
 
 	registry map[string]any
-	compiler *ast.Compiler
-	store    storage.Store
-	query    rego.PreparedEvalQuery
+	modules  []module       // the rules and what they share
+	prepared func() error   // waits until what follows is there
+	reads    map[string]any // what rules read beside the document
+	panels   []*panel
 }
 
-// New loads and compiles the rules. A built-in rule that is broken is an error,
-// and so is a name in o that matches nothing. An own rule that is broken is left
-// out and told by Faults.
+// New loads the rules and begins to compile them, which Evaluate waits for. A
+// built-in rule that is broken is an error, and so is a name in o that matches
+// nothing. An own rule that is broken is left out and told by Faults.
 func New(ctx context.Context, o Options) (*Engine, error) {
 	e := &Engine{
 		byID: map[string]*Rule{}, byFile: map[string]*Rule{}, registry: map[string]any{},
@@ -79,13 +78,34 @@ func New(ctx context.Context, o Options) (*Engine, error) {
 	if err != nil {
 		return nil, err
 	}
-	data, err := e.data(o)
+	data, err := e.data(o, nil)
 	if err != nil {
 		return nil, err
 	}
-	e.digest = digest(modules, data)
+	e.digest = digest(modules, data[rulesRoot])
 	data["registry"] = e.registry
-	return e, e.prepare(ctx, modules, data)
+	e.modules, e.reads = modules, data
+	e.prepared = begin(func() error {
+		data[tablesRoot] = tables.Named(tablesRead(modules))
+		e.panels = panelsOf(modules, data, runtime.GOMAXPROCS(0))
+		return prepareAll(ctx, e.panels)
+	})
+	return e, nil
+}
+
+// begin starts what can be done meanwhile. The function that it returns waits for
+// the end.
+func begin(do func() error) (wait func() error) {
+	var err error
+	done := make(chan struct{})
+	go func() {
+		defer close(done)
+		err = do()
+	}()
+	return func() error {
+		<-done
+		return err
+	}
 }
 
 // Rules returns the rules that the engine holds, sorted by id.
@@ -157,7 +177,7 @@ func loadShared() ([]module, error) {
 }
 
 // load loads the listed rules and registers those that are whole.
-func (e *Engine) load(list []ruleFile, shared []module, schema []byte) ([]module, error) {
+func (e *Engine) load(list []ruleFile, shared []module, schema func() []byte) ([]module, error) {
 	modules := slices.Clone(shared)
 	var broken []error
 	for i, m := range loadAll(list, ruleFile.load) {
@@ -194,8 +214,8 @@ func (e *Engine) fault(id string, err error) {
 	}
 }
 
-// data returns what rules read beside the document: tables and limits.
-func (e *Engine) data(o Options) (map[string]any, error) {
+// data returns what rules read beside the document: the named tables, and limits.
+func (e *Engine) data(o Options, names []string) (map[string]any, error) {
 	byArea, err := e.limits(o.Own)
 	if err != nil {
 		return nil, err
@@ -218,7 +238,7 @@ func (e *Engine) data(o Options) (map[string]any, error) {
 	for _, r := range e.rules {
 		r.Limits = byArea[r.Area][r.Name]
 	}
-	return map[string]any{"tables": tables.Data(), rulesRoot: areas}, nil
+	return map[string]any{tablesRoot: tables.Named(names), rulesRoot: areas}, nil
 }
 
 // limits reads the limits of every area.
@@ -258,40 +278,24 @@ func (e *Engine) limits(own []Folder) (map[string]limits, error) {
 	return byArea, nil
 }
 
-// digest is a hash over the text of the modules and over the data.
-func digest(modules []module, data map[string]any) string {
+// digest is a hash over the text of the modules and of all tables, and over the
+// limits.
+func digest(modules []module, limits any) string {
 	hash := sha256.New()
 	for _, m := range slices.SortedFunc(slices.Values(modules), func(a, b module) int { return strings.Compare(a.file, b.file) }) {
 		fmt.Fprintf(hash, "%s %d\n%s", m.file, len(m.text), m.text)
 	}
-	if err := json.NewEncoder(hash).Encode(data); err != nil { // sorts keys
-		panic(err) // text, numbers and booleans only
+	if err := json.NewEncoder(hash).Encode(limits); err != nil { // sorts keys
+		panic(err) // text and numbers only
+	}
+	for _, name := range tables.Names() {
+		text, err := fs.ReadFile(tables.FS(), path.Join(name, "data.yaml"))
+		if err != nil {
+			panic(err) // it is embedded
+		}
+		fmt.Fprintf(hash, "%s %d\n%s", name, len(text), text)
 	}
 	return hex.EncodeToString(hash.Sum(nil))
-}
-
-// pureChecks are the stages of the compiler that only check. The built-in rules
-// have passed them in this package's tests, and own rules have in checkOwn.
-var pureChecks = []ast.StageID{
-	ast.StageCheckUnusedImports, ast.StageCheckKeywordOverrides, ast.StageCheckDuplicateImports,
-	ast.StageCheckVoidCalls, ast.StageCheckRuleConflicts, ast.StageCheckUndefinedFuncs,
-	ast.StageCheckSafetyRuleHeads, ast.StageCheckRecursion, ast.StageCheckTypes,
-	ast.StageCheckUnsafeBuiltins, ast.StageCheckDeprecatedBuiltins, ast.StageBuildRequiredCapabilities,
-}
-
-func (e *Engine) prepare(ctx context.Context, modules []module, data map[string]any) error {
-	e.compiler = ast.NewCompiler().WithCapabilities(capabilities()).WithSkipStages(pureChecks...)
-	if err := compile(e.compiler, modules); err != nil {
-		return err
-	}
-	e.store = inmem.NewFromObjectWithOpts(data, inmem.OptReturnASTValuesOnRead(true), inmem.OptRoundTripOnWrite(false))
-	var err error
-	e.query, err = e.prepareQuery(ctx, "data.fitup")
-	return err
-}
-
-func (e *Engine) prepareQuery(ctx context.Context, query string) (rego.PreparedEvalQuery, error) {
-	return rego.New(rego.Compiler(e.compiler), rego.Store(e.store), rego.Query(query)).PrepareForEval(ctx)
 }
 
 func compile(c *ast.Compiler, modules []module) error {
@@ -307,11 +311,15 @@ func compile(c *ast.Compiler, modules []module) error {
 
 // checkOwn checks an own rule on its own, with every check there is: what it
 // refers to, then whether it compiles against the document's schema.
-func checkOwn(m module, name string, shared []module, schema []byte) error {
+func checkOwn(m module, name string, shared []module, schema func() []byte) error {
 	if err := reach(m.parsed, name); err != nil {
 		return err
 	}
-	c, err := checker(schema)
+	var text []byte
+	if schema != nil {
+		text = schema()
+	}
+	c, err := checker(text)
 	if err != nil {
 		return err
 	}

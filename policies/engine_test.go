@@ -143,7 +143,7 @@ func TestBrokenOwnRules(t *testing.T) {
 	for name, test := range tests {
 		t.Run(name, func(t *testing.T) {
 			e := newEngine(t, Options{
-				Schema: document.Schema(), Only: []string{"own"}, Own: ownFolder(map[string]string{"broken.rego": test.text}),
+				Schema: document.Schema, Only: []string{"own"}, Own: ownFolder(map[string]string{"broken.rego": test.text}),
 			})
 			faults := e.Faults()
 			place := fmt.Sprintf("bench/broken.rego:%d: ", test.line)

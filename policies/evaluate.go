@@ -7,8 +7,10 @@ import (
 	"encoding/json"
 	"errors"
 	"fmt"
+	"maps"
 	"slices"
 	"strings"
+	"sync"
 
 	"github.com/open-policy-agent/opa/v1/ast"
 	"github.com/open-policy-agent/opa/v1/rego"
@@ -56,13 +58,17 @@ type Fault struct {
 }
 
 // Evaluate asks every rule about a document. Its error is ctx's, or that the
-// document cannot be read; a rule that fails is a Fault, and the others judge.
+// document cannot be read, or that the rules do not compile; a rule that fails is a
+// Fault, and the others judge.
 func (e *Engine) Evaluate(ctx context.Context, document any) (Outcome, error) {
 	input, err := ast.InterfaceToValue(document)
 	if err != nil {
 		return Outcome{}, fmt.Errorf("document: %w", err)
 	}
-	said, err := e.ask(ctx, e.query, input)
+	if err := e.prepared(); err != nil {
+		return Outcome{}, err
+	}
+	said, err := e.askAll(ctx, input)
 	if ctx.Err() != nil {
 		return Outcome{}, ctx.Err()
 	}
@@ -72,57 +78,80 @@ func (e *Engine) Evaluate(ctx context.Context, document any) (Outcome, error) {
 	return e.askOneByOne(ctx, input)
 }
 
+// askAll asks all panels at once.
+func (e *Engine) askAll(ctx context.Context, input ast.Value) (reply, error) {
+	replies, errs := make([]reply, len(e.panels)), make([]error, len(e.panels))
+	var wait sync.WaitGroup
+	for i, p := range e.panels {
+		wait.Go(func() { replies[i], errs[i] = e.ask(ctx, p.query, input) })
+	}
+	wait.Wait()
+	var all reply
+	for _, said := range replies {
+		all.add(said)
+	}
+	return all, errors.Join(errs...)
+}
+
 // askOneByOne asks each rule alone, to find the one that fails.
 func (e *Engine) askOneByOne(ctx context.Context, input ast.Value) (Outcome, error) {
 	var all reply
-	for _, r := range e.rules {
-		one, err := json.Marshal(map[string]any{r.ID: e.registry[r.ID]})
-		if err != nil {
-			return Outcome{}, err
+	for _, p := range e.panels {
+		for id := range p.registry {
+			said, err := e.askOne(ctx, p, id, input)
+			if err != nil {
+				return Outcome{}, err
+			}
+			all.add(said)
 		}
-		query, err := e.prepareQuery(ctx, fmt.Sprintf("data.fitup with data.registry as %s", one))
-		if err != nil {
-			return Outcome{}, err
-		}
-		said, err := e.ask(ctx, query, input)
-		if ctx.Err() != nil {
-			return Outcome{}, ctx.Err()
-		}
-		if err != nil {
-			said = reply{faults: []Fault{{r.ID, err.Error()}}}
-		}
-		for _, failed := range said.failed {
-			said.faults = append(said.faults, Fault{r.ID, located(failed)})
-		}
-		all.add(said)
 	}
 	return e.outcome(all), nil
+}
+
+// askOne asks one rule of a panel. What fails is a fault of that rule; an error is
+// ctx's.
+func (e *Engine) askOne(ctx context.Context, p *panel, id string, input ast.Value) (reply, error) {
+	one, err := json.Marshal(map[string]any{id: p.registry[id]})
+	if err != nil {
+		return reply{}, err
+	}
+	query, err := p.prepareQuery(ctx, fmt.Sprintf("data.fitup with data.registry as %s", one))
+	if err != nil {
+		return reply{}, err
+	}
+	said, err := e.ask(ctx, query, input)
+	if ctx.Err() != nil {
+		return reply{}, ctx.Err()
+	}
+	if err != nil {
+		return reply{faults: []Fault{{id, err.Error()}}}, nil
+	}
+	for _, failed := range said.failed {
+		said.faults = append(said.faults, Fault{id, located(failed)})
+	}
+	return said, nil
 }
 
 // A reply is what data.fitup holds, undecoded: an own rule may have put anything
 // into its sets.
 type reply struct {
-	Findings   []json.RawMessage          `json:"findings"`
-	CannotTell []json.RawMessage          `json:"cannot_tell"`
-	Guesses    []json.RawMessage          `json:"guesses"`
-	Strays     []json.RawMessage          `json:"strays"`
-	Judged     map[string]json.RawMessage `json:"judged"`
+	findings, cannotTell, guesses, strays []any
+	judged                                map[string]any // a list by rule id
 
 	failed []topdown.Error // built-in calls that failed, in silence otherwise
 	faults []Fault
 }
 
 func (r *reply) add(o reply) {
-	r.Findings = append(r.Findings, o.Findings...)
-	r.CannotTell = append(r.CannotTell, o.CannotTell...)
-	r.Guesses = append(r.Guesses, o.Guesses...)
-	r.Strays = append(r.Strays, o.Strays...)
-	if r.Judged == nil {
-		r.Judged = map[string]json.RawMessage{}
+	r.findings = append(r.findings, o.findings...)
+	r.cannotTell = append(r.cannotTell, o.cannotTell...)
+	r.guesses = append(r.guesses, o.guesses...)
+	r.strays = append(r.strays, o.strays...)
+	if r.judged == nil {
+		r.judged = map[string]any{}
 	}
-	for id, subjects := range o.Judged {
-		r.Judged[id] = subjects
-	}
+	maps.Copy(r.judged, o.judged)
+	r.failed = append(r.failed, o.failed...)
 	r.faults = append(r.faults, o.faults...)
 }
 
@@ -143,11 +172,11 @@ func (e *Engine) ask(ctx context.Context, query rego.PreparedEvalQuery, input as
 	case len(results) == 0:
 		return said, errors.New("no answer")
 	}
-	text, err := json.Marshal(results[0].Expressions[0].Value)
-	if err != nil {
-		return said, err
-	}
-	return said, json.Unmarshal(text, &said)
+	answers := results[0].Expressions[0].Value.(map[string]any) // fitup.rego is a package: sets and an object
+	said.findings, said.cannotTell = answers["findings"].([]any), answers["cannot_tell"].([]any)
+	said.guesses, said.strays = answers["guesses"].([]any), answers["strays"].([]any)
+	said.judged = answers["judged"].(map[string]any)
+	return said, nil
 }
 
 // blame turns failed calls into faults of the rules that they stand in. It
@@ -184,7 +213,7 @@ func plainEval(err error) error {
 // outcome decodes, checks and sorts a reply.
 func (e *Engine) outcome(said reply) Outcome {
 	o := Outcome{Judged: map[string][]string{}, Faults: said.faults}
-	for _, f := range decodeAll[Finding](said.Findings, &o.Faults) {
+	for _, f := range decodeAll[Finding](said.findings, &o.Faults) {
 		if err := e.checkFinding(f); err != nil {
 			o.Faults = append(o.Faults, Fault{f.Rule, fmt.Sprintf("%s: finding on %s: %v", e.byID[f.Rule].File, f.Subject, err)})
 			continue
@@ -195,19 +224,19 @@ func (e *Engine) outcome(said reply) Outcome {
 		return cmp.Or(strings.Compare(a.Rule, b.Rule), strings.Compare(a.Subject, b.Subject), strings.Compare(a.Case, b.Case),
 			slices.Compare(a.Also, b.Also), strings.Compare(a.At, b.At), strings.Compare(fmt.Sprint(a.Figures), fmt.Sprint(b.Figures)))
 	})
-	o.CannotTell = merged(decodeAll[Gap](said.CannotTell, &o.Faults),
+	o.CannotTell = merged(decodeAll[Gap](said.cannotTell, &o.Faults),
 		func(g Gap) [3]string { return [3]string{g.Rule, g.Subject, g.Collection} }, func(g *Gap) *[]string { return &g.Missing })
-	o.Guesses = merged(decodeAll[Guess](said.Guesses, &o.Faults),
+	o.Guesses = merged(decodeAll[Guess](said.guesses, &o.Faults),
 		func(g Guess) [3]string { return [3]string{g.Rule, g.Subject} }, func(g *Guess) *[]string { return &g.Guessed })
-	for id, raw := range said.Judged {
-		var subjects []string
-		if err := json.Unmarshal(raw, &subjects); err != nil {
+	for id, list := range said.judged {
+		subjects, ok := pathsIn(list.([]any))
+		if !ok {
 			o.Faults = append(o.Faults, Fault{id, fmt.Sprintf("%s: judges: a subject is no path", e.byID[id].File)})
 			continue
 		}
 		o.Judged[id] = subjects // the set comes sorted
 	}
-	for _, s := range decodeAll[stray](said.Strays, &o.Faults) {
+	for _, s := range decodeAll[stray](said.strays, &o.Faults) {
 		o.Faults = append(o.Faults, Fault{s.Rule, e.byID[s.Rule].File + ": " + s.fault(e.byID[s.Rule].Subject)})
 	}
 	slices.SortFunc(o.Faults, func(a, b Fault) int {
@@ -227,17 +256,33 @@ func (s stray) fault(collection string) string {
 	return s.Judged + ": judged, but not one of " + collection
 }
 
-// decodeAll decodes each of raw, or makes it a fault of the rule it names.
-func decodeAll[T any](raw []json.RawMessage, faults *[]Fault) []T {
+// pathsIn turns a list into strings. It returns false if it holds anything else.
+func pathsIn(list []any) ([]string, bool) {
+	all := make([]string, len(list))
+	for i, each := range list {
+		var ok bool
+		if all[i], ok = each.(string); !ok {
+			return nil, false
+		}
+	}
+	return all, true
+}
+
+// decodeAll decodes each of a list, or makes it a fault of the rule it names.
+func decodeAll[T any](list []any, faults *[]Fault) []T {
 	var all []T
-	for _, one := range raw {
+	for _, one := range list {
+		text, err := json.Marshal(one)
+		if err != nil {
+			panic(err) // it comes of JSON's values only
+		}
 		var v T
-		decoder := json.NewDecoder(bytes.NewReader(one))
+		decoder := json.NewDecoder(bytes.NewReader(text))
 		decoder.DisallowUnknownFields()
 		if err := decoder.Decode(&v); err != nil {
 			var of struct{ Rule string }
-			_ = json.Unmarshal(one, &of) // fitup.rego puts the rule there
-			*faults = append(*faults, Fault{of.Rule, fmt.Sprintf("%s: %v", one, err)})
+			_ = json.Unmarshal(text, &of) // fitup.rego puts the rule there
+			*faults = append(*faults, Fault{of.Rule, fmt.Sprintf("%s: %v", text, err)})
 			continue
 		}
 		all = append(all, v)

@@ -4,16 +4,20 @@ import (
 	"errors"
 	"fmt"
 	"io/fs"
+	"maps"
 	"path"
 	"slices"
 	"strings"
 	"sync"
 
 	"github.com/open-policy-agent/opa/v1/ast"
+
+	"fitup/policies/tables"
 )
 
 const (
 	rulesRoot  = "rules"
+	tablesRoot = "tables"
 	limitsKey  = "limits"
 	limitsFile = "data.yaml"
 )
@@ -99,6 +103,29 @@ func (f ruleFile) checkModule(m *ast.Module) error {
 func packageOf(area, name string) ast.Ref {
 	return ast.Ref{ast.DefaultRootDocument, ast.StringTerm(rulesRoot), ast.StringTerm(area), ast.StringTerm(name)}
 }
+
+// tablesRead lists the tables that modules refer to; all, if one may be any.
+func tablesRead(modules []module) []string {
+	named := map[string]bool{}
+	for _, m := range modules {
+		ast.WalkRefs(m.parsed, func(ref ast.Ref) bool {
+			if ref.HasPrefix(tablesRef) {
+				name := ast.String("")
+				if len(ref) > len(tablesRef) {
+					name, _ = ref[len(tablesRef)].Value.(ast.String)
+				}
+				named[string(name)] = true
+			}
+			return false
+		})
+	}
+	if named[""] {
+		return tables.Names()
+	}
+	return slices.Sorted(maps.Keys(named))
+}
+
+var tablesRef = ast.Ref{ast.DefaultRootDocument, ast.StringTerm(tablesRoot)}
 
 func readModule(fsys fs.FS, path, file string) module {
 	m := module{file: file}

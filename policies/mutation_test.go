@@ -1,187 +1,329 @@
 package policies
 
 import (
-	"encoding/json"
+	"bytes"
+	"context"
 	"fmt"
 	"maps"
-	"math"
-	"strconv"
+	"os"
+	"path"
+	"slices"
 	"strings"
+	"sync"
+	"testing"
 
 	"github.com/open-policy-agent/opa/v1/ast"
+	"github.com/open-policy-agent/opa/v1/rego"
 	"github.com/open-policy-agent/opa/v1/storage"
+	"go.yaml.in/yaml/v3"
 
 	"fitup/spec/unit"
 )
 
-// A mutation is one small wrong in a rule's text.
-type mutation struct {
-	at    *ast.Location
-	what  string
-	field bool   // a field is misspelt
-	make  func() // changes the term that it was found in
-}
-
-// mutations tries every small wrong in turn. Each must fail the check against
-// the document's schema or one of the rule's cases; one that does not is a part
-// of the rule that nothing tests.
-func (rt *ruleTest) mutations() {
-	schema := schemaFor(rt.module.parsed)
-	store := rt.storeWithCases(rt.data)
-	trial := rt.trial()
-	for i, original := range mutationsOf(rt.module.parsed) {
-		variant := rt.module
-		variant.parsed = rt.module.parsed.Copy()
-		mutationsOf(variant.parsed)[i].make()
-		if original.field && !rt.checks(variant, schema) {
+// TestMutations makes every small wrong in every rule, and in what rules share, one
+// at a time. Each must fail one of the rule's cases, or, if it is a misspelt field,
+// the check against the document's schema; one that does not is a part of the rule
+// that nothing tests, or that the rule does not need.
+func TestMutations(t *testing.T) {
+	list, err := builtInFiles()
+	if err != nil {
+		t.Fatal(err)
+	}
+	listed := readEquivalents(t)
+	var all tally
+	t.Cleanup(func() { // after the subtests
+		t.Logf("%d mutants of %d modules, %d of them listed as equivalent", all.mutants, len(all.modules), all.listed)
+		if len(all.modules) < len(list) { // only some were asked for
+			return
+		}
+		if all.listed*100 > all.mutants*3 {
+			t.Error("more than 3 % of the mutants are listed as equivalent")
+		}
+		for id := range listed {
+			if !slices.Contains(all.modules, id) {
+				t.Errorf("equivalent.yaml: %s: there is no such rule", id)
+			}
+		}
+	})
+	for _, m := range library() { // before the rules, which do not run at once with it
+		name := strings.TrimSuffix(path.Base(m.file), ".rego")
+		if slices.Contains(engineParts, name) {
 			continue
 		}
-		if rt.passes(variant, trial, store) {
-			rt.Errorf("%s:%d: no case fails when %s", original.at.File, original.at.Row, original.what)
-		}
+		t.Run("lib/"+name, func(t *testing.T) {
+			var trials []*trial
+			for _, f := range list {
+				if rt := openRule(t, f); slices.ContainsFunc(imported(rt.module), func(o module) bool { return o.file == m.file }) {
+					trials = append(trials, rt.openTrial())
+				}
+			}
+			all.try(t, "lib."+name, mutantsOf(m.parsed), listed["lib."+name], func(mutant) (bool, error) {
+				for _, each := range trials {
+					if passes, err := each.passes(); !passes {
+						return false, err
+					}
+				}
+				return true, nil
+			})
+		})
 	}
-	for name, limit := range rt.rule.Limits {
-		for _, sign := range []float64{-1, 1} {
-			step := sign
-			if limit.dimension != unit.Count {
-				step *= max(math.Abs(limit.Value)*0.01, 1e-9)
-			}
-			data := clone(rt.data)
-			area := data[rulesRoot].(map[string]any)[rt.rule.Area].(map[string]any)
-			area[limitsKey].(map[string]any)[rt.rule.Name].(map[string]any)[name].(map[string]any)["value"] = limit.Value + step
-			if rt.passes(rt.module, trial, rt.storeWithCases(data)) {
-				rt.Errorf("no case fails when the limit %s is %v", name, limit.Value+step)
-			}
-		}
+	for _, f := range list {
+		t.Run(f.area+"/"+f.name, func(t *testing.T) {
+			t.Parallel()
+			rt := openRule(t, f)
+			each := rt.openTrial()
+			mutants := slices.Concat(mutantsOf(rt.module.parsed), rt.limitMutants(each), rt.rowMutants(each))
+			all.try(t, f.id(), mutants, listed[f.id()], func(m mutant) (bool, error) {
+				passes, err := each.passes()
+				return passes && (!m.field || rt.checks(each.schema)), err
+			})
+		})
 	}
 }
 
-// checks reports whether a variant of the rule passes the compiler and the
-// check against the document's schema.
-func (rt *ruleTest) checks(variant module, schema []byte) bool {
+// engineParts are modules of the library that no rule imports: fitup.rego does, and
+// has tests of its own.
+var engineParts = []string{"asked", "needs", "scope"}
+
+// An equivalent is a mutant that no input can tell from its rule.
+type equivalent struct{ Where, What, Why string }
+
+func readEquivalents(t *testing.T) map[string][]equivalent {
+	text, err := os.ReadFile("equivalent.yaml")
+	if err != nil {
+		t.Fatal(err)
+	}
+	d := yaml.NewDecoder(bytes.NewReader(text))
+	d.KnownFields(true)
+	var byRule map[string][]equivalent
+	if err := d.Decode(&byRule); err != nil {
+		t.Fatal(err)
+	}
+	return byRule
+}
+
+// A tally is what came of all mutants.
+type tally struct {
+	sync.Mutex
+	modules         []string
+	mutants, listed int
+}
+
+// try changes a module in every way, and asks each time whether it passes. An error
+// of passes is that there is nothing to try.
+func (all *tally) try(t *testing.T, id string, mutants []mutant, listed []equivalent, passes func(mutant) (bool, error)) {
+	if ok, err := passes(mutant{}); !ok {
+		t.Fatalf("%s fails its cases unchanged: %v", id, err)
+	}
+	tried, used := 0, map[string]bool{}
+	for _, m := range mutants {
+		undo := m.change()
+		ok, err := passes(m)
+		undo()
+		if err != nil { // nothing sets a variable
+			continue
+		}
+		tried++
+		isListed := slices.ContainsFunc(listed, func(e equivalent) bool { return e.Where == m.where && e.What == m.what })
+		switch {
+		case isListed && !ok:
+			t.Errorf("equivalent.yaml: %s: %s: a case fails of it", id, m)
+		case isListed:
+			used[m.String()] = true
+		case ok && m.at != nil:
+			t.Errorf("%s:%d: no case fails of %s", m.at.File, m.at.Row, m)
+		case ok:
+			t.Errorf("%s: no case fails of %s", id, m)
+		}
+	}
+	for _, e := range listed {
+		if !used[e.Where+": "+e.What] || e.Why == "" {
+			t.Errorf("equivalent.yaml: %s: %s: %s: no such mutant passes, or no reason is given", id, e.Where, e.What)
+		}
+	}
+	all.Lock()
+	defer all.Unlock()
+	all.modules = append(all.modules, id)
+	all.mutants += tried
+	all.listed += len(used)
+}
+
+// A trial puts a rule's cases to the rule, whatever has been made of it.
+type trial struct {
+	modules []module // the rule and what it imports
+	query   string
+	cases   []trialCase
+	schema  []byte
+	data    map[string]any
+	store   storage.Store
+}
+
+// A trialCase is one of the rule's cases, as agrees of lib/cases_test.rego asks for
+// it: without what the rule said.
+type trialCase struct {
+	input ast.Value
+	asked ast.Object
+}
+
+func (rt *ruleTest) openTrial() *trial {
+	t := &trial{
+		modules: imported(rt.module),
+		query:   rt.module.parsed.Package.Path.String(),
+		schema:  schemaFor(rt.module.parsed),
+		data:    clone(rt.data),
+	}
+	t.store = storeOf(t.data)
+	var cases map[string]map[string]any
+	rt.query("cases", &cases)
+	for _, name := range slices.Sorted(maps.Keys(cases)) {
+		each := cases[name]
+		each["collection"] = rt.rule.Subject
+		asked := ast.MustInterfaceToValue(each).(ast.Object)
+		t.cases = append(t.cases, trialCase{asked.Get(ast.StringTerm("input")).Value, asked})
+	}
+	return t
+}
+
+// imported returns the modules and what they use of the library.
+func imported(modules ...module) []module {
+	for i := 0; i < len(modules); i++ {
+		ast.WalkRefs(modules[i].parsed, func(ref ast.Ref) bool {
+			for _, m := range library() {
+				if ref.HasPrefix(m.parsed.Package.Path) && !slices.ContainsFunc(modules, func(o module) bool { return o.file == m.file }) {
+					modules = append(modules, m)
+				}
+			}
+			return false
+		})
+	}
+	return modules
+}
+
+// idleStages of the compiler neither change what a rule says nor tell whether it
+// is one: without a check on the head of a rule, a variable that nothing sets would
+// pass.
+var idleStages = append(slices.DeleteFunc(slices.Clone(pureChecks), func(s ast.StageID) bool {
+	return s == ast.StageCheckSafetyRuleHeads
+}), ast.StageBuildComprehensionIndices)
+
+// passes reports whether the rule, as it is now, passes every case. Its error is
+// that there is no rule: the compiler refuses it.
+func (t *trial) passes() (bool, error) {
+	c := ast.NewCompiler().WithSkipStages(idleStages...)
+	if err := compile(c, t.modules); err != nil {
+		return false, err
+	}
+	ctx := context.Background()
+	query, err := rego.New(rego.Compiler(c), rego.Store(t.store), rego.Query(t.query)).PrepareForEval(ctx)
+	if err != nil {
+		return false, err
+	}
+	for _, each := range t.cases {
+		said, err := query.Eval(ctx, rego.EvalParsedInput(each.input))
+		if err != nil { // a function with two values
+			return false, nil
+		}
+		asked := each.asked.Copy()
+		asked.Insert(ast.StringTerm("said"), ast.NewTerm(ast.MustInterfaceToValue(said[0].Expressions[0].Value)))
+		answer, err := agreement().Eval(ctx, rego.EvalParsedInput(asked))
+		if err != nil || !answer.Allowed() {
+			return false, err
+		}
+	}
+	return true, nil
+}
+
+// agreement is the question whether a rule said what a case wants.
+var agreement = sync.OnceValue(func() rego.PreparedEvalQuery {
+	const text = `package trial
+
+agrees if {
+	asked := input
+	data.lib.cases_test.agrees(asked.said, asked.collection, asked.want) with input as asked.input
+}`
+	c := ast.NewCompiler()
+	if err := compile(c, imported(module{file: "trial.rego", parsed: ast.MustParseModule(text)}, casesModule())); err != nil {
+		panic(err)
+	}
+	query, err := rego.New(rego.Compiler(c), rego.Query("data.trial.agrees")).PrepareForEval(context.Background())
+	if err != nil {
+		panic(err)
+	}
+	return query
+})
+
+// checks reports whether the rule, as it is now, passes the compiler and the check
+// against the document's schema.
+func (rt *ruleTest) checks(schema []byte) bool {
 	c, err := checker(schema)
 	if err != nil {
 		rt.Fatal(err)
 	}
-	if !usesLibrary(variant.parsed) {
-		return compile(c, []module{variant}) == nil
-	}
-	return compile(c, with(variant)) == nil
+	return compile(c, imported(rt.module)) == nil
 }
 
-func usesLibrary(m *ast.Module) bool {
-	lib := ast.MustParseRef("data.lib")
-	found := false
-	ast.WalkRefs(m, func(ref ast.Ref) bool {
-		found = found || ref.HasPrefix(lib)
-		return found
-	})
-	return found
-}
-
-// trial is the rule's test in small: the same question, put to cases that are
-// data, so that the compiler need not read them for every variant.
-func (rt *ruleTest) trial() module {
-	text := fmt.Sprintf(`package trial
-
-passed contains name if {
-	some name, each in data.cases
-	data.lib.cases_test.agrees(%s, %q, each.want) with input as each.input
-}`, rt.module.parsed.Package.Path, rt.rule.Subject)
-	return module{file: "trial.rego", parsed: ast.MustParseModule(text)}
-}
-
-func (rt *ruleTest) storeWithCases(data map[string]any) storage.Store {
-	var cases any
-	rt.query("cases", &cases)
-	data = maps.Clone(data)
-	data["cases"] = cases
-	return storeOf(data)
-}
-
-// passes reports whether a variant of the rule passes every case.
-func (rt *ruleTest) passes(variant, trial module, store storage.Store) bool {
-	c := ast.NewCompiler().WithSkipStages(pureChecks...)
-	if compile(c, with(casesModule(), variant, trial)) != nil {
-		return false
-	}
-	var passed []string
-	return ask(c, store, "data.trial.passed", &passed) == nil && len(passed) == len(rt.cases)
-}
-
-// swapped are comparisons next to each other.
-var swapped = map[string]string{"lt": "lte", "lte": "lt", "gt": "gte", "gte": "gt", "equal": "neq", "neq": "equal"}
-
-// mutationsOf finds what can be made wrong in a rule, always in one order: each
-// field of a reference and each word looked for among what is none, misspelt;
-// each comparison swapped for its neighbour; each number a little off.
-func mutationsOf(m *ast.Module) []mutation {
-	data := map[ast.Var]bool{"data": true}
-	for _, i := range m.Imports {
-		data[i.Name()] = true
-	}
-	var all []mutation
-	add := func(at *ast.Location, what string, make func()) {
-		all = append(all, mutation{at: at, what: what, make: make})
-	}
-	misspell := func(at *ast.Location, t *ast.Term, whole string) {
-		word := t.Value.(ast.String)
-		add(at, fmt.Sprintf("%q in %s is misspelt", word, whole), func() { t.Value = word + "_x" })
-		all[len(all)-1].field = true
-	}
-	terms := func(operator *ast.Term, operands []*ast.Term) {
-		name := operator.Value.String()
-		if other, ok := swapped[name]; ok {
-			add(operator.Location, name+" is "+other, func() { operator.Value = ast.BuiltinMap[other].Ref() })
+// limitMutants moves each of the rule's limits up and down.
+func (rt *ruleTest) limitMutants(t *trial) []mutant {
+	var all []mutant
+	for _, name := range slices.Sorted(maps.Keys(rt.rule.Limits)) {
+		limit := rt.rule.Limits[name]
+		at := t.data
+		for _, key := range []string{rulesRoot, rt.rule.Area, limitsKey, rt.rule.Name, name} {
+			at = at[key].(map[string]any)
 		}
-		for _, operand := range operands {
-			if n, ok := operand.Value.(ast.Number); ok {
-				off := nudge(n)
-				add(operand.Location, fmt.Sprintf("%s is %s", n, off), func() { operand.Value = off })
-			}
-		}
-		if name == ast.Member.Name && len(operands) == 2 {
-			_, isWord := operands[0].Value.(ast.String)
-			if isWord && strings.HasSuffix(operands[1].String(), ".none") {
-				misspell(operator.Location, operands[0], operands[1].String())
-			}
+		for _, off := range beside(limit.Value, limit.dimension == unit.Count) {
+			all = append(all, mutant{where: "limits." + name, what: fmt.Sprint(off), change: t.replace(at, "value", off)})
 		}
 	}
-	ast.NewGenericVisitor(func(x any) bool {
-		switch x := x.(type) {
-		case *ast.Package, *ast.Import:
-			return true
-		case *ast.Expr:
-			if list, ok := x.Terms.([]*ast.Term); ok {
-				terms(list[0], list[1:])
+	return all
+}
+
+// replace puts another value into the data, and takes it out again.
+func (t *trial) replace(at map[string]any, key string, value any) func() func() {
+	return func() func() {
+		own := at[key]
+		set := func(v any) {
+			at[key] = v
+			t.store = storeOf(t.data)
+		}
+		set(value)
+		return func() { set(own) }
+	}
+}
+
+// rowMutants takes away each row of a table that the rule may find a danger or a
+// fault by, and moves each number in it that the rule reads.
+func (rt *ruleTest) rowMutants(t *trial) []mutant {
+	if rt.rule.Level == LevelAdvice {
+		return nil
+	}
+	var all []mutant
+	found := readings(rt.module.parsed)
+	for _, name := range tablesRead([]module{rt.module}) {
+		if !slices.ContainsFunc(found, func(r reading) bool { return r.table == name }) {
+			rt.Errorf("%s: write some row in data.tables.%s.rows, so that its rows can be tried", rt.rule.File, name)
+		}
+	}
+	for _, read := range found {
+		table := t.data["tables"].(map[string]any)[read.table].(map[string]any)
+		rows := table["rows"].([]any)
+		for i, r := range rows {
+			row := r.(map[string]any)
+			if !read.mayTake(row) {
+				continue
 			}
-		case *ast.Term:
-			switch v := x.Value.(type) {
-			case ast.Call:
-				terms(v[0], v[1:])
-			case ast.Ref:
-				head, _ := v[0].Value.(ast.Var)
-				if data[head] || ast.BuiltinMap[v.String()] != nil || strings.HasPrefix(v.String(), "internal.") {
-					return false
-				}
-				whole := v.String()
-				for _, part := range v[1:] {
-					if _, ok := part.Value.(ast.String); ok {
-						misspell(x.Location, part, whole)
+			add := func(what string, change func() func()) {
+				all = append(all, mutant{where: "tables." + read.table, what: what + read.title(row), at: read.at, change: change})
+			}
+			add("without ", t.replace(table, "rows", slices.Delete(slices.Clone(rows), i, i+1)))
+			for _, column := range read.columns {
+				if n, ok := row[column].(float64); ok {
+					for _, off := range beside(n, false) {
+						add(fmt.Sprintf("%s %v in ", column, off), t.replace(row, column, off))
 					}
 				}
 			}
 		}
-		return false
-	}).Walk(m)
-	return all
-}
-
-// nudge returns a number next to n: the next whole one, or one percent off.
-func nudge(n ast.Number) ast.Number {
-	if i, ok := n.Int(); ok {
-		return ast.Number(strconv.Itoa(i + 1))
 	}
-	f, _ := n.Float64()
-	return ast.Number(json.Number(strconv.FormatFloat(f*1.01, 'g', -1, 64)))
+	return all
 }

@@ -17,6 +17,7 @@ func checkSyntax(t errorer, m *ast.Module, basis Basis) {
 	for _, r := range m.Rules {
 		s.shape(r)
 		s.calls(r)
+		s.words(r)
 	}
 	s.expressions()
 	if basis == Hazard {
@@ -196,6 +197,82 @@ func (s syntax) variables(r *ast.Rule) map[ast.Var]node {
 	return vars
 }
 
+// compares are the functions that compare a field with a word, or with a set of them.
+var compares = []string{ast.Equal.Name, ast.NotEqual.Name, ast.Member.Name}
+
+// words checks that a word which a field is compared with is one that it may be.
+func (s syntax) words(r *ast.Rule) {
+	ast.WalkExprs(r, func(e *ast.Expr) bool {
+		if !e.IsCall() || !slices.Contains(compares, e.Operator().String()) {
+			return false
+		}
+		words := s.choice(r, e.Operand(0))
+		for _, word := range s.written(e.Operand(1)) {
+			if words != nil && !slices.Contains(words, word) {
+				s.bad(e.Location, fmt.Sprintf("%s is never %q", e.Operand(0), word))
+			}
+		}
+		return false
+	})
+}
+
+// written lists the words that a term is made of.
+func (s syntax) written(t *ast.Term) (words []string) {
+	switch v := t.Value.(type) {
+	case ast.String:
+		return []string{string(v)}
+	case ast.Set:
+		v.Foreach(func(t *ast.Term) { words = append(words, s.written(t)...) })
+	case ast.Var:
+		if constant := s.constant(v); constant != nil {
+			return s.written(constant)
+		}
+	}
+	return words
+}
+
+// choice lists the words that the document's schema has a field choose from, or
+// the field that is handed to a helper. It is nil if there is no such choice.
+func (s syntax) choice(r *ast.Rule, t *ast.Term) []string {
+	switch v := t.Value.(type) {
+	case ast.Ref:
+		n, _ := s.schema.follow(v, s.variables(r))
+		return texts(s.schema.resolve(n)["enum"])
+	case ast.Var:
+		return s.handed(r, t)
+	}
+	return nil
+}
+
+// constant returns the value of a constant of the module.
+func (s syntax) constant(name ast.Var) *ast.Term {
+	for _, r := range s.module.Rules {
+		if r.Head.Name.Equal(name) && r.Head.RuleKind() == ast.SingleValue && len(r.Head.Args) == 0 {
+			return r.Head.Value
+		}
+	}
+	return nil
+}
+
+// handed lists the words that the callers of a helper choose from.
+func (s syntax) handed(r *ast.Rule, parameter *ast.Term) (words []string) {
+	i := slices.IndexFunc(r.Head.Args, parameter.Equal)
+	known := i >= 0
+	for _, caller := range s.module.Rules {
+		ast.WalkExprs(caller, func(e *ast.Expr) bool {
+			if known && e.IsCall() && e.Operator().Equal(r.Head.Ref()) {
+				more := s.choice(caller, e.Operand(i))
+				words, known = append(words, more...), more != nil
+			}
+			return false
+		})
+	}
+	if !known {
+		return nil
+	}
+	return words
+}
+
 // expressions checks every expression on its own.
 func (s syntax) expressions() {
 	ast.WalkExprs(s.module, func(e *ast.Expr) bool {
@@ -291,6 +368,10 @@ func TestCheckSyntax(t *testing.T) {
 		"hazard":                     {text: judges + found + "line.bonded == false\n}", basis: Hazard},
 		"hazard with a number":       {text: judges + found + "line.clips > 1\n}", basis: Hazard, want: "a hazard reads no number: 1"},
 		"hazard with a limit":        {text: judges + found + "line.clips > data.rules.lines.limits.x.y.value\n}", basis: Hazard, want: "a hazard reads no limit and no table"},
+		"word":                       {text: judges + found + "line.kind.liner == \"nylon\"\n}"},
+		"word that never stands":     {text: judges + found + "line.kind.liner == \"nylno\"\n}", want: "line.kind.liner is never \"nylno\""},
+		"word in a constant":         {text: judges + found + "line.kind.liner in soft\n}\nsoft := {\"nylon\", \"nylno\"}", want: "line.kind.liner is never \"nylno\""},
+		"word handed to a helper":    {text: judges + found + "hard(line.kind.liner)\n}\nhard(l) if l != \"nylno\"", want: "l is never \"nylno\""},
 		"hazard with a table":        {text: "import data.tables\n" + judges + found + "line.clips == tables.dash\n}", basis: Hazard, want: "a hazard reads no limit and no table"},
 	}
 	for _, name := range slices.Sorted(maps.Keys(tests)) {

@@ -24,18 +24,20 @@ fields[id] := {need | need := list[_].needs[_]} if some id, list in judges
 # doubtful are the subjects that may lack a need. Of what a rule judges most is
 # whole, and to look at all subjects at once for one need at a time is far quicker
 # than to look at one after the other.
-doubtful[id] := {subject |
+doubtful[id] := rest - intersection({subjects |
 	some need in fields[id]
-	some subject in (rest - needs.said(rule.subject, need))
-} if {
+	subjects := needs.said(rule.subject, need)
+}) if {
 	some id, rule in scope.holds
+	fields[id] != set()
 	rest := judged[id] - found[id]
+	rest != set()
 }
 
 # unsure are the subjects that may rest on a guess.
-unsure[id] := {subject |
+unsure[id] := judged[id] & union({subjects |
 	some need in fields[id]
-	some subject in (judged[id] & needs.marked(rule.subject, need))
-} if {
+	subjects := needs.marked(rule.subject, need)
+}) if {
 	some id, rule in scope.holds
 }

@@ -45,26 +45,23 @@ beside(path, i, name) := array.concat(array.slice(path, 0, i), [name])
 
 # said are the subjects of a collection that have a value for a need. All others
 # may yet meet it by `none`.
-said(collection, need) := {subject |
-	some path in paths(need)
-	some subject in holders(collection, path)
-}
+said(collection, need) := union({holders(collection, path) | some path in paths(need)})
 
 # marked are the subjects of a collection that hold a guess beside a need, or
 # beside an object on the way to it; it may be one of another field.
-marked(collection, need) := {subject |
+marked(collection, need) := union({subjects |
 	some path in paths(need)
 	some i, _ in path
-	some subject in holders(collection, beside(path, i, "guessed"))
-}
+	subjects := holders(collection, beside(path, i, "guessed"))
+})
 
 # holders are the subjects of a collection that have something at a path. A
 # reference visits all of them far quicker than a call for each would.
-holders(collection, path) := {subject | _ = scope.subjects[collection][subject][path[0]]} if count(path) == 1
-
-holders(collection, path) := {subject | _ = scope.subjects[collection][subject][path[0]][path[1]]} if count(path) == 2
-
-holders(collection, path) := {subject |
+holders(collection, path) := {subject | _ = scope.subjects[collection][subject][path[0]]} if {
+	count(path) == 1
+} else := {subject | _ = scope.subjects[collection][subject][path[0]][path[1]]} if {
+	count(path) == 2
+} else := {subject |
 	some subject, thing in scope.subjects[collection]
 	object.get(thing, path, null) != null
-} if count(path) > 2
+}

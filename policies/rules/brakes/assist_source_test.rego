@@ -60,7 +60,7 @@ cases := {
 	},
 	"a pump, nothing more": {
 		"input": {"brakes": [{"path": "brakes", "servo": {"source": "pump"}}]},
-		"want": [],
+		"want": [{"subject": "brakes", "judged": false}],
 	},
 	"no servo": {
 		"input": {

@@ -27,6 +27,8 @@
 #   confidence: published
 package rules.brakes.hose_standard
 
+import data.lib.hoses
+
 judges contains {"subject": line.path, "needs": ["kind.standard"]} if {
 	some line in input.lines
 	line.service == "brake fluid"
@@ -47,7 +49,7 @@ findings contains {
 	some line in input.lines
 	line.service == "brake fluid"
 	not line.kind.liner == "metal"
-	fuel_hose(line.kind.standard)
+	hoses.fuel_hose(line.kind.standard)
 }
 
 findings contains {
@@ -61,7 +63,3 @@ findings contains {
 	not line.kind.liner == "metal"
 	"standard" in line.kind.none
 }
-
-fuel_hose(standard) if contains(standard, "J30")
-
-fuel_hose(standard) if contains(standard, "30R")

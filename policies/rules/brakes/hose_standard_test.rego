@@ -140,6 +140,10 @@ cases := {
 		},
 		"want": [],
 	},
+	"oil line that says no more": {
+		"input": {"lines": [{"path": "lines.oil", "service": "engine oil"}]},
+		"want": [{"subject": "lines.oil", "judged": false}],
+	},
 }
 
 test_cases[name] if {

@@ -135,6 +135,10 @@ cases := {
 		},
 		"want": [],
 	},
+	"clutch, and no more said": {
+		"input": {"joints": [{"path": "lines.clutch.to", "kind": "line", "service": "clutch fluid"}]},
+		"want": [{"subject": "lines.clutch.to", "judged": false}],
+	},
 }
 
 test_cases[name] if {

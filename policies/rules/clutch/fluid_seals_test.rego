@@ -84,6 +84,28 @@ cases := {
 		"input": {"clutch": [{"path": "clutch", "master": {"bore": 0.0159}}]},
 		"want": [{"subject": "clutch", "missing": ["fluid", "master.seals", "slave.seals"]}],
 	},
+	"nitrile in DOT 3": {
+		"input": {
+			"clutch": [{
+				"path": "clutch",
+				"fluid": "DOT 3",
+				"master": {"seals": "EPDM"},
+				"slave": {"seals": "nitrile"},
+			}],
+		},
+		"want": [{"subject": "clutch", "case": "slave"}],
+	},
+	"nitrile in DOT 5.1": {
+		"input": {
+			"clutch": [{
+				"path": "clutch",
+				"fluid": "DOT 5.1",
+				"master": {"seals": "EPDM"},
+				"slave": {"seals": "nitrile"},
+			}],
+		},
+		"want": [{"subject": "clutch", "case": "slave"}],
+	},
 }
 
 test_cases[name] if {

@@ -4,35 +4,24 @@ import data.lib.cases_test as trial
 import data.rules.clutch.line_kind
 
 cases := {
-	"oil hose": {
+	"brake hose": {
 		"input": {
 			"lines": [{
 				"path": "lines.clutch",
-				"service": "clutch fluid",
 				"hose": {"kind": "oil-4"},
-				"kind": {"for": ["engine oil"]},
+				"kind": {"for": ["engine oil", "brake fluid"]},
+				"service": "clutch fluid",
 			}],
 		},
-		"want": [{"subject": "lines.clutch", "at": "kind.for", "figures": {"kind": "oil-4"}}],
+		"want": [],
 	},
 	"clutch hose": {
 		"input": {
 			"lines": [{
 				"path": "lines.clutch",
-				"service": "clutch fluid",
 				"hose": {"kind": "oil-4"},
 				"kind": {"for": ["clutch fluid"]},
-			}],
-		},
-		"want": [],
-	},
-	"brake hose": {
-		"input": {
-			"lines": [{
-				"path": "lines.clutch",
 				"service": "clutch fluid",
-				"hose": {"kind": "oil-4"},
-				"kind": {"for": ["engine oil", "brake fluid"]},
 			}],
 		},
 		"want": [],
@@ -41,11 +30,41 @@ cases := {
 		"input": {
 			"lines": [{
 				"path": "lines.clutch",
-				"service": "clutch fluid",
 				"hose": {"kind": "oil-4"},
+				"service": "clutch fluid",
 			}],
 		},
 		"want": [{"subject": "lines.clutch", "missing": ["kind.for"]}],
+	},
+	"oil hose": {
+		"input": {
+			"lines": [{
+				"path": "lines.clutch",
+				"hose": {"kind": "oil-4"},
+				"kind": {"for": ["engine oil"]},
+				"service": "clutch fluid",
+			}],
+		},
+		"want": [{
+			"subject": "lines.clutch",
+			"at": "kind.for",
+			"figures": {"kind": "oil-4", "service": "clutch fluid"},
+		}],
+	},
+	"oil line": {
+		"input": {
+			"lines": [{
+				"path": "lines.clutch",
+				"hose": {"kind": "oil-4"},
+				"kind": {"for": ["engine oil"]},
+				"service": "engine oil",
+			}],
+		},
+		"want": [],
+	},
+	"oil line that says no more": {
+		"input": {"lines": [{"path": "lines.oil", "service": "engine oil"}]},
+		"want": [{"subject": "lines.oil", "judged": false}],
 	},
 	"service not said": {
 		"input": {
@@ -61,9 +80,9 @@ cases := {
 		"input": {
 			"lines": [{
 				"path": "lines.clutch",
-				"service": "clutch fluid",
 				"hose": {"kind": "pipe"},
-				"kind": {"liner": "metal", "for": ["engine oil"]},
+				"kind": {"for": ["engine oil"], "liner": "metal"},
+				"service": "clutch fluid",
 			}],
 		},
 		"want": [],
@@ -72,22 +91,48 @@ cases := {
 		"input": {
 			"lines": [{
 				"path": "lines.clutch",
-				"service": "clutch fluid",
 				"kind": {"liner": "metal"},
+				"service": "clutch fluid",
 			}],
 		},
 		"want": [],
 	},
-	"oil line": {
+	"brake hose on a brake": {
 		"input": {
 			"lines": [{
-				"path": "lines.clutch",
-				"service": "engine oil",
-				"hose": {"kind": "oil-4"},
-				"kind": {"for": ["engine oil"]},
+				"path": "lines.brake",
+				"service": "brake fluid",
+				"hose": {"kind": "ptfe-4"},
+				"kind": {"liner": "PTFE", "for": ["brake fluid"]},
 			}],
 		},
-		"want": [],
+		"want": [{"subject": "lines.brake", "judged": true}],
+	},
+	"clutch hose on a brake": {
+		"input": {
+			"lines": [{
+				"path": "lines.brake",
+				"service": "brake fluid",
+				"hose": {"kind": "ptfe-4"},
+				"kind": {"liner": "PTFE", "for": ["clutch fluid"]},
+			}],
+		},
+		"want": [{
+			"subject": "lines.brake",
+			"at": "kind.for",
+			"figures": {"kind": "ptfe-4", "service": "brake fluid"},
+		}],
+	},
+	"brake hose of which nothing is said": {
+		"input": {
+			"lines": [{
+				"path": "lines.brake",
+				"service": "brake fluid",
+				"hose": {"kind": "ptfe-4"},
+				"kind": {"liner": "PTFE"},
+			}],
+		},
+		"want": [{"subject": "lines.brake", "missing": ["kind.for"]}],
 	},
 }
 

@@ -43,6 +43,10 @@ cases := {
 		"input": {"circuits": [{"path": "circuits.fan", "unfused": 1.02}]},
 		"want": [{"subject": "circuits.fan", "missing": ["purpose", "from.port"]}],
 	},
+	"fed by a module, and no more said": {
+		"input": {"circuits": [{"path": "circuits.fan", "purpose": "fan", "from": {"port": "electrics.modules.power.out-1"}}]},
+		"want": [{"subject": "circuits.fan", "judged": false}],
+	},
 }
 
 test_cases[name] if {

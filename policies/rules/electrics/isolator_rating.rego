@@ -7,10 +7,10 @@
 #   - ref: small-engine-manual
 #     description: separate ratings for steady and for cranking current
 #   - ref: common-practice
-#     description: the alternator's output steady, the starter's current for cranking
+#     description: the greater of the alternator's output and the loads steady, the starter's current for cranking
 # custom:
 #   cases:
-#     steady: {level: fault, message: "the main switch carries {rated} steadily; the alternator gives {asked}"}
+#     steady: {level: fault, message: "the main switch carries {rated} steadily; alternator or loads ask for {asked}"}
 #     cranking: {level: fault, message: "the main switch carries {rated} while cranking; the starter takes {asked}"}
 #   subject: electrics
 #   stages: [trial_fit, joined, filled, first_start, event]
@@ -24,7 +24,7 @@ package rules.electrics.isolator_rating
 
 judges contains {
 	"subject": electric.path,
-	"needs": ["isolator.steady", "engine.alternator", "isolator.cranking", "engine.cranking"],
+	"needs": ["isolator.steady", "calc.isolated", "isolator.cranking", "engine.cranking"],
 } if {
 	some electric in input.electrics
 }
@@ -33,10 +33,10 @@ findings contains {
 	"subject": electric.path,
 	"at": "isolator.steady",
 	"case": "steady",
-	"figures": {"rated": electric.isolator.steady, "asked": electric.engine.alternator},
+	"figures": {"rated": electric.isolator.steady, "asked": electric.calc.isolated},
 } if {
 	some electric in input.electrics
-	electric.isolator.steady < electric.engine.alternator
+	electric.isolator.steady < electric.calc.isolated
 }
 
 findings contains {

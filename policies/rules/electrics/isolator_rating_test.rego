@@ -4,23 +4,54 @@ import data.lib.cases_test as trial
 import data.rules.electrics.isolator_rating
 
 cases := {
-	"too small for the alternator": {
-		"input": {"electrics": [{"path": "electrics", "isolator": {"steady": 100, "cranking": 500}, "engine": {"alternator": 110, "cranking": 500}}]},
-		"want": [{"subject": "electrics", "at": "isolator.steady", "case": "steady", "figures": {"rated": 100, "asked": 110}}],
-	},
-	"too small for the starter": {
-		"input": {"electrics": [{"path": "electrics", "isolator": {"steady": 110, "cranking": 400}, "engine": {"alternator": 110, "cranking": 500}}]},
-		"want": [{"subject": "electrics", "at": "isolator.cranking", "case": "cranking", "figures": {"rated": 400, "asked": 500}}],
-	},
 	"just large enough": {
-		"input": {"electrics": [{"path": "electrics", "isolator": {"steady": 110, "cranking": 500}, "engine": {"alternator": 110, "cranking": 500}}]},
+		"input": {
+			"electrics": [{
+				"path": "electrics",
+				"engine": {"cranking": 500},
+				"isolator": {"cranking": 500, "steady": 110},
+				"calc": {"isolated": 110},
+			}],
+		},
 		"want": [],
 	},
 	"nothing said": {
 		"input": {"electrics": [{"path": "electrics"}]},
 		"want": [{
 			"subject": "electrics",
-			"missing": ["isolator.steady", "engine.alternator", "isolator.cranking", "engine.cranking"],
+			"missing": ["isolator.steady", "calc.isolated", "isolator.cranking", "engine.cranking"],
+		}],
+	},
+	"too small for the alternator": {
+		"input": {
+			"electrics": [{
+				"path": "electrics",
+				"engine": {"cranking": 500},
+				"isolator": {"cranking": 500, "steady": 100},
+				"calc": {"isolated": 110},
+			}],
+		},
+		"want": [{
+			"subject": "electrics",
+			"at": "isolator.steady",
+			"case": "steady",
+			"figures": {"asked": 110, "rated": 100},
+		}],
+	},
+	"too small for the starter": {
+		"input": {
+			"electrics": [{
+				"path": "electrics",
+				"engine": {"cranking": 500},
+				"isolator": {"cranking": 400, "steady": 110},
+				"calc": {"isolated": 110},
+			}],
+		},
+		"want": [{
+			"subject": "electrics",
+			"at": "isolator.cranking",
+			"case": "cranking",
+			"figures": {"asked": 500, "rated": 400},
 		}],
 	},
 }

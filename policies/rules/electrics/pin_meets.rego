@@ -54,26 +54,26 @@ findings contains {"subject": pin.path, "case": "unlike", "figures": {"here": pi
 	pin.here.both != pin.there.both
 }
 
-findings contains {"subject": pin.path, "case": "clash", "figures": {"here": pin.here.gives, "there": pin.there.gives}} if {
+findings contains {"subject": pin.path, "case": "clash", "figures": {"here": here, "there": there}} if {
 	some pin in input.pins
-	pin.here.gives
-	pin.there.gives
+	here := pin.here.gives
+	there := pin.there.gives
 }
 
-findings contains {"subject": pin.path, "case": "idle", "figures": {"here": pin.here.takes, "there": pin.there.takes}} if {
+findings contains {"subject": pin.path, "case": "idle", "figures": {"here": here, "there": there}} if {
 	some pin in input.pins
-	pin.here.takes
-	pin.there.takes
+	here := pin.here.takes
+	there := pin.there.takes
 }
 
-findings contains {"subject": pin.path, "case": "unfed", "figures": {"here": pin.here.takes}} if {
+findings contains {"subject": pin.path, "case": "unfed", "figures": {"here": taken}} if {
 	some pin in input.pins
 	not pin.there
-	pin.here.takes
+	taken := pin.here.takes
 }
 
-findings contains {"subject": pin.path, "case": "unfed", "figures": {"here": pin.there.takes}} if {
+findings contains {"subject": pin.path, "case": "unfed", "figures": {"here": taken}} if {
 	some pin in input.pins
 	not pin.here
-	pin.there.takes
+	taken := pin.there.takes
 }

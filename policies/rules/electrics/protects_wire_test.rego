@@ -37,6 +37,10 @@ cases := {
 		"input": {"circuits": [{"path": "circuits.fan"}]},
 		"want": [{"subject": "circuits.fan", "missing": ["purpose", "calc.protection|fuse", "calc.ampacity"]}],
 	},
+	"nothing said of a fuse": {
+		"input": {"circuits": [{"path": "circuits.fan", "purpose": "fan", "calc": {"ampacity": 30}}]},
+		"want": [{"subject": "circuits.fan", "missing": ["calc.protection|fuse"]}],
+	},
 }
 
 test_cases[name] if {

@@ -25,7 +25,7 @@ cases := {
 			{"path": "gaps.pipe-to-floor", "between": ["exhaust.front-pipe", "cabin floor"], "is": 0.03, "none": ["shield"]},
 			{"path": "gaps.pipe-to-tunnel", "between": ["exhaust.front-pipe", "tunnel"]},
 		]},
-		"want": [],
+		"want": [{"subject": "gaps.pipe-to-tunnel", "judged": false}],
 	},
 	"away from the heat": {
 		"input": {"gaps": [

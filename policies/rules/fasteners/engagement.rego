@@ -37,7 +37,6 @@ judges contains {"subject": fastening.path, "needs": ["calc.engagement_diameters
 # Neither nut nor tapped metal: nobody knows what it screws into.
 judges contains {"subject": fastening.path, "needs": ["nut|tapped"]} if {
 	some fastening in input.fastenings
-	not fastening.tapped
 	not fastening.nut
 	not fastening.washer
 	not fastening.what

@@ -40,7 +40,7 @@ cases := {
 	},
 	"with a nut and no metal": {
 		"input": {"fastenings": [{"path": "mounts.left.bolts", "nut": "nut"}]},
-		"want": [],
+		"want": [{"subject": "mounts.left.bolts", "judged": false}],
 	},
 	"no turns known": {
 		"input": {"fastenings": [{"path": "mounts.left.bolts", "tapped": "steel"}]},

@@ -19,6 +19,8 @@
 #   confidence: practice
 package rules.fasteners.locking
 
+import data.lib.wheels
+
 # A spring washer does not keep a hard joint from loosening.
 loose := {"unlocked", "spring-washer"}
 
@@ -76,9 +78,4 @@ findings contains {"subject": fastening.path, "at": "lock", "figures": {"holds":
 }
 
 # Wheel nuts are held by their cones and their torque, and come off every day.
-lockable(holds) if not road_wheel(lower(holds))
-
-road_wheel(holds) if {
-	some words in {"road wheel", "front wheel", "rear wheel", "wheel nut", "wheel stud", "wheel bolt"}
-	contains(holds, words)
-}
+lockable(holds) if not wheels.road(holds)

@@ -118,6 +118,22 @@ cases := {
 		},
 		"want": [],
 	},
+	"a breather that says no more": {
+		"input": {"joints": [{"path": "lines.breath.to", "kind": "line", "service": "crankcase breath"}]},
+		"want": [{"subject": "lines.breath.to", "judged": false}],
+	},
+	"plain tube into a plain tube": {
+		"input": {
+			"joints": [{
+				"path": "lines.feed.to",
+				"kind": "line",
+				"service": "coolant",
+				"here": {"form": "plain-tube"},
+				"there": {"form": "plain-tube", "path": "cooling.heater.in"},
+			}],
+		},
+		"want": [],
+	},
 }
 
 test_cases[name] if {

@@ -67,6 +67,10 @@ cases := {
 		},
 		"want": [],
 	},
+	"a hose that says no more": {
+		"input": {"joints": [{"path": "lines.feed.to", "kind": "line"}]},
+		"want": [{"subject": "lines.feed.to", "judged": false}],
+	},
 }
 
 test_cases[name] if {

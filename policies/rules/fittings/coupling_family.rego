@@ -30,34 +30,12 @@
 #   confidence: practice
 package rules.fittings.coupling_family
 
-couplings := {"dry-break", "push-connector"}
-
 judges contains {
 	"subject": joint.path,
 	"needs": ["here.form", "there.form", "here.family", "there.family", "here.size", "there.size"],
 } if {
 	some joint in input.joints
-	joint.kind == "line"
-	joint.here.form in couplings
-	joint.there.form in couplings
-}
-
-judges contains {
-	"subject": joint.path,
-	"needs": ["here.form", "there.form", "here.family", "there.family", "here.size", "there.size"],
-} if {
-	some joint in input.joints
-	joint.kind == "line"
-	not joint.here.form
-}
-
-judges contains {
-	"subject": joint.path,
-	"needs": ["here.form", "there.form", "here.family", "there.family", "here.size", "there.size"],
-} if {
-	some joint in input.joints
-	joint.kind == "line"
-	not joint.there.form
+	joint.way in {"coupling", "not said"}
 }
 
 findings contains {
@@ -68,9 +46,7 @@ findings contains {
 	"figures": {"here": joint.here.family, "there": joint.there.family},
 } if {
 	some joint in input.joints
-	joint.kind == "line"
-	joint.here.form in couplings
-	joint.there.form in couplings
+	joint.way == "coupling"
 	joint.here.family != joint.there.family
 }
 
@@ -82,9 +58,7 @@ findings contains {
 	"figures": {"here": joint.here.size, "there": joint.there.size},
 } if {
 	some joint in input.joints
-	joint.kind == "line"
-	joint.here.form in couplings
-	joint.there.form in couplings
+	joint.way == "coupling"
 	joint.here.size != joint.there.size
 }
 
@@ -96,8 +70,6 @@ findings contains {
 	"figures": {"here": joint.here.key, "there": joint.there.key},
 } if {
 	some joint in input.joints
-	joint.kind == "line"
-	joint.here.form in couplings
-	joint.there.form in couplings
+	joint.way == "coupling"
 	joint.here.key != joint.there.key
 }

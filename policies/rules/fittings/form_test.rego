@@ -64,6 +64,10 @@ cases := {
 		},
 		"want": [],
 	},
+	"a line that says no more": {
+		"input": {"joints": [{"path": "links.a.to", "kind": "line"}]},
+		"want": [{"subject": "links.a.to", "judged": false}],
+	},
 }
 
 test_cases[name] if {

@@ -18,38 +18,18 @@
 #   confidence: practice
 package rules.fittings.gender
 
-gendered := {
-	"37-flare", "45-flare", "inverted-flare", "bubble-flare",
-	"O-ring-boss", "metric-O-ring", "washer-face", "taper-pipe",
-	"dry-break", "push-connector", "connector",
-}
+# Anything else is clamped, or its halves seal in different ways. A banjo is an eye
+# and a bolt, and both may be called either.
+gendered := {"thread", "coupling", "connector", "not said"}
 
 judges contains {
 	"subject": joint.path,
 	"needs": ["here.form", "there.form", "here.gender", "there.gender"],
 } if {
 	some joint in input.joints
-	joint.kind in {"line", "plug"}
-	joint.here.form in gendered
-	joint.there.form in gendered
-}
-
-judges contains {
-	"subject": joint.path,
-	"needs": ["here.form", "there.form", "here.gender", "there.gender"],
-} if {
-	some joint in input.joints
-	joint.kind in {"line", "plug"}
-	not joint.here.form
-}
-
-judges contains {
-	"subject": joint.path,
-	"needs": ["here.form", "there.form", "here.gender", "there.gender"],
-} if {
-	some joint in input.joints
-	joint.kind in {"line", "plug"}
-	not joint.there.form
+	joint.way in gendered
+	not joint.here.form == "banjo"
+	not joint.there.form == "banjo"
 }
 
 findings contains {
@@ -59,8 +39,8 @@ findings contains {
 	"figures": {"gender": joint.here.gender},
 } if {
 	some joint in input.joints
-	joint.here.form in gendered
-	joint.there.form in gendered
-	joint.kind in {"line", "plug"}
+	joint.way in gendered
+	not joint.here.form == "banjo"
+	not joint.there.form == "banjo"
 	joint.here.gender == joint.there.gender
 }

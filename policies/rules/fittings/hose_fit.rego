@@ -29,34 +29,12 @@ package rules.fittings.hose_fit
 
 import data.rules.fittings.limits.hose_fit as limits
 
-clamped := {"hose", "bead", "barb", "plain-tube"}
-
 judges contains {
 	"subject": joint.path,
 	"needs": ["here.form", "there.form", "here.diameter|here.dash", "there.diameter|there.dash"],
 } if {
 	some joint in input.joints
-	joint.kind == "line"
-	joint.here.form in clamped
-	joint.there.form in clamped
-}
-
-judges contains {
-	"subject": joint.path,
-	"needs": ["here.form", "there.form", "here.diameter|here.dash", "there.diameter|there.dash"],
-} if {
-	some joint in input.joints
-	joint.kind == "line"
-	not joint.here.form
-}
-
-judges contains {
-	"subject": joint.path,
-	"needs": ["here.form", "there.form", "here.diameter|here.dash", "there.diameter|there.dash"],
-} if {
-	some joint in input.joints
-	joint.kind == "line"
-	not joint.there.form
+	joint.way in {"clamp", "not said"}
 }
 
 findings contains {
@@ -67,9 +45,7 @@ findings contains {
 	"figures": {"here": joint.here.diameter, "there": joint.there.diameter},
 } if {
 	some joint in input.joints
-	joint.kind == "line"
-	joint.here.form in clamped
-	joint.there.form in clamped
+	joint.way == "clamp"
 	differ(joint.here.diameter, joint.there.diameter)
 }
 
@@ -81,9 +57,7 @@ findings contains {
 	"figures": {"here_dash": joint.here.dash, "there_dash": joint.there.dash},
 } if {
 	some joint in input.joints
-	joint.kind == "line"
-	joint.here.form in clamped
-	joint.there.form in clamped
+	joint.way == "clamp"
 	joint.here.dash != joint.there.dash
 }
 

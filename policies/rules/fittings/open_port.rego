@@ -22,7 +22,6 @@ electrical := {"stud", "ring", "blade"}
 judges contains {"subject": port.path, "needs": []} if {
 	some port in input.ports
 	faces_car(port.boundary, port.owner)
-	port.joined_by
 }
 
 judges contains {"subject": port.path, "needs": ["half.form"]} if {

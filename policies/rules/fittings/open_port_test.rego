@@ -157,7 +157,7 @@ cases := {
 				"joined_by": ["lines.feed.from"],
 			}],
 		},
-		"want": [],
+		"want": [{"subject": "oil.tank.ports.out", "judged": true}],
 	},
 	"joined within the driveline": {
 		"input": {
@@ -169,7 +169,7 @@ cases := {
 				"joined_by": ["driveline.lines.x.from"],
 			}],
 		},
-		"want": [],
+		"want": [{"subject": "oil.tank.ports.out", "judged": false}],
 	},
 	"within the driveline": {
 		"input": {
@@ -180,7 +180,7 @@ cases := {
 				"half": {"form": "37-flare"},
 			}],
 		},
-		"want": [],
+		"want": [{"subject": "oil.tank.ports.out", "judged": false}],
 	},
 }
 

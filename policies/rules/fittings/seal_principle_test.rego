@@ -53,6 +53,10 @@ cases := {
 		},
 		"want": [],
 	},
+	"a rod that says no more": {
+		"input": {"joints": [{"path": "links.a.to", "kind": "rod"}]},
+		"want": [{"subject": "links.a.to", "judged": false}],
+	},
 }
 
 test_cases[name] if {

@@ -101,6 +101,36 @@ cases := {
 		"input": {"joints": [{"path": "lines.feed.to", "kind": "rod", "here": {"form": "rod-end"}}]},
 		"want": [],
 	},
+	"no flare, and no more said": {
+		"input": {
+			"joints": [{
+				"path": "lines.feed.to",
+				"kind": "line",
+				"here": {"form": "banjo"},
+				"there": {"form": "bead", "path": "oil.tank.ports.out"},
+			}],
+		},
+		"want": [{"subject": "lines.feed.to", "judged": false}],
+	},
+	"a flare on something else, either way": {
+		"input": {
+			"joints": [
+				{
+					"path": "lines.feed.to",
+					"kind": "line",
+					"here": {"form": "37-flare"},
+					"there": {"form": "O-ring-boss", "path": "oil.tank.ports.out"},
+				},
+				{
+					"path": "lines.feed.from",
+					"kind": "line",
+					"here": {"form": "O-ring-boss"},
+					"there": {"form": "37-flare", "path": "oil.tank.ports.in"},
+				},
+			],
+		},
+		"want": [],
+	},
 }
 
 test_cases[name] if {

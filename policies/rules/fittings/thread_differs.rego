@@ -23,43 +23,18 @@
 #   confidence: published
 package rules.fittings.thread_differs
 
-threaded := {
-	"37-flare", "45-flare", "inverted-flare", "bubble-flare",
-	"O-ring-boss", "metric-O-ring", "washer-face", "taper-pipe", "banjo",
-}
-
 judges contains {
 	"subject": joint.path,
 	"needs": ["here.form", "there.form", "here.thread", "there.thread"],
 } if {
 	some joint in input.joints
-	joint.kind == "line"
-	joint.here.form in threaded
-	joint.there.form in threaded
-}
-
-judges contains {
-	"subject": joint.path,
-	"needs": ["here.form", "there.form", "here.thread", "there.thread"],
-} if {
-	some joint in input.joints
-	joint.kind == "line"
-	not joint.here.form
-}
-
-judges contains {
-	"subject": joint.path,
-	"needs": ["here.form", "there.form", "here.thread", "there.thread"],
-} if {
-	some joint in input.joints
-	joint.kind == "line"
-	not joint.there.form
+	joint.way in {"thread", "not said"}
 }
 
 # Without the genders nobody can say which thread would have to enter the other.
 judges contains {"subject": joint.path, "needs": ["here.gender", "there.gender"]} if {
 	some joint in input.joints
-	joint.kind == "line"
+	joint.way == "thread"
 	joint.here.thread
 	joint.there.thread
 	not joint.calc.thread_match
@@ -72,8 +47,6 @@ findings contains {
 	"figures": {"here": joint.here.thread.text, "there": joint.there.thread.text},
 } if {
 	some joint in input.joints
-	joint.kind == "line"
-	joint.here.form in threaded
-	joint.there.form in threaded
+	joint.way == "thread"
 	joint.calc.thread_match == "apart"
 }

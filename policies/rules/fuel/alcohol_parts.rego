@@ -12,18 +12,10 @@
 #   - ref: from-memory
 #     description: general practice with elastomers
 # custom:
-#   cases:
-#     pump:
-#       level: advice
-#       message: "the pump has seals of {seals}, and {fuel} is in the tank"
-#     filter:
-#       level: advice
-#       message: "the filter has seals of {seals}, and {fuel} is in the tank"
-#     regulator:
-#       level: advice
-#       message: "the regulator has seals of {seals}, and {fuel} is in the tank"
-#   subject: fuel
+#   level: advice
+#   subject: fuel_parts
 #   stages: [joined, filled, first_start, event]
+#   message: "{subject} has seals of {seals}, and {fuel} is in the tank"
 #   figures:
 #     seals: {dimension: text}
 #     fuel: {dimension: text}
@@ -34,67 +26,25 @@ package rules.fuel.alcohol_parts
 
 import data.rules.fuel.limits.alcohol_parts as limits
 
-judges contains {
-	"subject": fuel.path,
-	"needs": [
-		"calc.alcohol",
-		"pump.seals|pump.approved_for",
-		"filter.seals|filter.approved_for",
-		"regulator.seals|regulator.approved_for",
-	],
-} if {
-	some fuel in input.fuel
-	over_limit(fuel.calc.alcohol)
-}
+judges contains {"subject": part.path, "needs": ["alcohol"]} if some part in input.fuel_parts
 
-judges contains {"subject": fuel.path, "needs": ["calc.alcohol"]} if {
-	some fuel in input.fuel
-	not fuel.calc.alcohol
+judges contains {"subject": part.path, "needs": ["seals|approved_for"]} if {
+	some part in input.fuel_parts
+	part.alcohol > limits.alcohol.value
 }
 
 findings contains {
-	"subject": fuel.path,
-	"at": "pump.seals",
-	"case": "pump",
-	"figures": {"seals": fuel.pump.seals, "fuel": fuel.cell.filled_with},
+	"subject": part.path,
+	"at": "seals",
+	"figures": {"seals": part.seals, "fuel": part.fuel},
 } if {
-	some fuel in input.fuel
-	over_limit(fuel.calc.alcohol)
-	count([1 | some word in fuel.pump.approved_for; word == fuel.cell.filled_with]) == 0
-	doubtful(fuel.pump.seals, fuel.cell.filled_with)
-}
-
-findings contains {
-	"subject": fuel.path,
-	"at": "filter.seals",
-	"case": "filter",
-	"figures": {"seals": fuel.filter.seals, "fuel": fuel.cell.filled_with},
-} if {
-	some fuel in input.fuel
-	over_limit(fuel.calc.alcohol)
-	count([1 | some word in fuel.filter.approved_for; word == fuel.cell.filled_with]) == 0
-	doubtful(fuel.filter.seals, fuel.cell.filled_with)
-}
-
-findings contains {
-	"subject": fuel.path,
-	"at": "regulator.seals",
-	"case": "regulator",
-	"figures": {"seals": fuel.regulator.seals, "fuel": fuel.cell.filled_with},
-} if {
-	some fuel in input.fuel
-	over_limit(fuel.calc.alcohol)
-	count([1 | some word in fuel.regulator.approved_for; word == fuel.cell.filled_with]) == 0
-	doubtful(fuel.regulator.seals, fuel.cell.filled_with)
-}
-
-over_limit(alcohol) if alcohol > limits.alcohol.value
-
-doubtful(seal, fuel) if {
+	some part in input.fuel_parts
+	part.alcohol > limits.alcohol.value
+	count({fuel | some fuel in part.approved_for; fuel == part.fuel}) == 0
 	some kind in data.tables.fluids.rows
-	kind.fluid == fuel
+	kind.fluid == part.fuel
 	some row in data.tables.materials.rows
-	row.material == seal
+	row.material == part.seals
 	row.fluid == kind.group
 	row.verdict in {"limited", "unfit"}
 }

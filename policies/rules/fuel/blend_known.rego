@@ -31,10 +31,7 @@ judges contains {"subject": tune.path, "needs": ["cell.filled_with", "cell.ethan
 	not tune.cell.filled_with
 }
 
-judges contains {"subject": tune.path, "needs": []} if {
-	some tune in input.tunes
-	tune.follows_fuel
-}
+judges contains {"subject": tune.path, "needs": []} if some tune in input.tunes
 
 findings contains {"subject": tune.path, "at": "cell.ethanol_tested", "figures": {}} if {
 	some tune in input.tunes

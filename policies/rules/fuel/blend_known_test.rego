@@ -57,6 +57,16 @@ cases := {
 		"input": {"tunes": [{"path": "driveline.tune", "cell": {"none": ["ethanol_tested"]}}]},
 		"want": [{"subject": "driveline.tune", "missing": ["cell.filled_with"]}],
 	},
+	"sensor, and test not said": {
+		"input": {
+			"tunes": [{
+				"path": "driveline.tune",
+				"cell": {"filled_with": "E85"},
+				"follows_fuel": true,
+			}],
+		},
+		"want": [],
+	},
 }
 
 test_cases[name] if {

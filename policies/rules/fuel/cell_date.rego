@@ -20,15 +20,12 @@
 #   confidence: published
 package rules.fuel.cell_date
 
-judges contains {"subject": fuel.path, "needs": ["cell.standard", "calc.cell_days_left"]} if {
-	some fuel in input.fuel
-	fuel.cell.standard
-}
+judges contains {"subject": fuel.path, "needs": ["cell.standard"]} if some fuel in input.fuel
 
 # A tank that carries no standard has no bladder to be dated.
-judges contains {"subject": fuel.path, "needs": ["cell.standard"]} if {
+judges contains {"subject": fuel.path, "needs": ["calc.cell_days_left"]} if {
 	some fuel in input.fuel
-	not fuel.cell.standard
+	fuel.cell.standard
 }
 
 findings contains {

@@ -22,16 +22,14 @@
 #   basis: hazard
 package rules.fuel.hose_class
 
-types := {"R6", "R7", "R8", "R10", "R11", "R14"}
+import data.lib.hoses
 
-judges contains {"subject": line.path, "needs": ["kind.standard", "to.port.name"]} if {
+judges contains {"subject": line.path, "needs": ["kind.standard", "injected"]} if {
 	some line in input.lines
 	line.service == "fuel"
-	not line.pumped_by == "suction"
-	not line.pumped_by == "gravity"
 }
 
-judges contains {"subject": line.path, "needs": ["service", "kind.standard", "to.port.name"]} if {
+judges contains {"subject": line.path, "needs": ["service", "kind.standard"]} if {
 	some line in input.lines
 	not line.service
 }
@@ -41,24 +39,7 @@ findings contains {
 	"at": "kind.standard",
 	"figures": {"standard": line.kind.standard},
 } if {
-	some engine in input.engines
-	engine.injectors
 	some line in input.lines
-	line.service == "fuel"
-	not line.pumped_by == "suction"
-	not line.pumped_by == "gravity"
-	low_pressure(line.kind.standard)
-	feeds(line.to.port.name)
-}
-
-low_pressure(standard) if {
-	contains(standard, "30")
-	some type in types
-	contains(standard, type)
-}
-
-# A line back to the tank is under no pressure to speak of.
-feeds(port) if {
-	not startswith(port, "fuel.cell.")
-	not startswith(port, "fuel.surge-pot.")
+	line.injected
+	hoses.low_pressure(line.kind.standard)
 }

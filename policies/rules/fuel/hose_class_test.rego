@@ -9,11 +9,9 @@ cases := {
 			"lines": [{
 				"path": "lines.feed",
 				"service": "fuel",
-				"pumped_by": "pump",
+				"injected": true,
 				"kind": {"standard": "SAE J30 R7"},
-				"to": {"port": {"name": "driveline.fuel-in"}},
 			}],
-			"engines": [{"path": "driveline.engine", "injectors": {"count": 4}}],
 		},
 		"want": [{
 			"subject": "lines.feed",
@@ -26,98 +24,21 @@ cases := {
 			"lines": [{
 				"path": "lines.feed",
 				"service": "fuel",
-				"pumped_by": "pump",
+				"injected": true,
 				"kind": {"standard": "SAE J30 R9"},
-				"to": {"port": {"name": "driveline.fuel-in"}},
 			}],
-			"engines": [{"path": "driveline.engine", "injectors": {"count": 4}}],
 		},
 		"want": [],
 	},
-	"a hydraulic hose": {
+	"carburettors, suction or return": {
 		"input": {
 			"lines": [{
 				"path": "lines.feed",
 				"service": "fuel",
-				"pumped_by": "pump",
-				"kind": {"standard": "SAE 100 R7"},
-				"to": {"port": {"name": "driveline.fuel-in"}},
-			}],
-			"engines": [{"path": "driveline.engine", "injectors": {"count": 4}}],
-		},
-		"want": [],
-	},
-	"carburettors": {
-		"input": {
-			"lines": [{
-				"path": "lines.feed",
-				"service": "fuel",
-				"pumped_by": "pump",
+				"injected": false,
 				"kind": {"standard": "SAE J30 R7"},
-				"to": {"port": {"name": "driveline.fuel-in"}},
 			}],
-			"engines": [{"path": "driveline.engine"}],
 		},
-		"want": [],
-	},
-	"return to the tank": {
-		"input": {
-			"lines": [{
-				"path": "lines.feed",
-				"service": "fuel",
-				"pumped_by": "pump",
-				"kind": {"standard": "SAE J30 R7"},
-				"to": {"port": {"name": "fuel.cell.return"}},
-			}],
-			"engines": [{"path": "driveline.engine", "injectors": {"count": 4}}],
-		},
-		"want": [],
-	},
-	"return to the surge pot": {
-		"input": {
-			"lines": [{
-				"path": "lines.feed",
-				"service": "fuel",
-				"pumped_by": "pump",
-				"kind": {"standard": "SAE J30 R7"},
-				"to": {"port": {"name": "fuel.surge-pot.return"}},
-			}],
-			"engines": [{"path": "driveline.engine", "injectors": {"count": 4}}],
-		},
-		"want": [],
-	},
-	"suction": {
-		"input": {
-			"lines": [{
-				"path": "lines.feed",
-				"service": "fuel",
-				"pumped_by": "suction",
-				"kind": {"standard": "SAE J30 R7"},
-				"to": {"port": {"name": "driveline.fuel-in"}},
-			}],
-			"engines": [{"path": "driveline.engine", "injectors": {"count": 4}}],
-		},
-		"want": [],
-	},
-	"suction that says no more": {
-		"input": {"lines": [{"path": "lines.feed", "service": "fuel", "pumped_by": "suction"}]},
-		"want": [],
-	},
-	"gravity": {
-		"input": {
-			"lines": [{
-				"path": "lines.feed",
-				"service": "fuel",
-				"pumped_by": "gravity",
-				"kind": {"standard": "SAE J30 R7"},
-				"to": {"port": {"name": "driveline.fuel-in"}},
-			}],
-			"engines": [{"path": "driveline.engine", "injectors": {"count": 4}}],
-		},
-		"want": [],
-	},
-	"gravity that says no more": {
-		"input": {"lines": [{"path": "lines.feed", "service": "fuel", "pumped_by": "gravity"}]},
 		"want": [],
 	},
 	"engine oil": {
@@ -125,40 +46,29 @@ cases := {
 			"lines": [{
 				"path": "lines.feed",
 				"service": "engine oil",
-				"pumped_by": "pump",
+				"injected": false,
 				"kind": {"standard": "SAE J30 R7"},
-				"to": {"port": {"name": "driveline.fuel-in"}},
 			}],
-			"engines": [{"path": "driveline.engine", "injectors": {"count": 4}}],
 		},
-		"want": [],
+		"want": [{"subject": "lines.feed", "judged": false}],
 	},
-	"not known": {
-		"input": {"lines": [{"path": "lines.feed", "service": "fuel", "pumped_by": "pump"}]},
-		"want": [{"subject": "lines.feed", "missing": ["kind.standard", "to.port.name"]}],
-	},
-	"as hose is often marked": {
+	"not known whether there are injectors": {
 		"input": {
-			"lines": [{
-				"path": "lines.feed",
-				"service": "fuel",
-				"pumped_by": "pump",
-				"kind": {"standard": "SAE 30R7"},
-				"to": {"port": {"name": "driveline.fuel-in"}},
-			}],
-			"engines": [{"path": "driveline.engine", "injectors": {"count": 4}}],
+			"lines": [{"path": "lines.feed", "service": "fuel", "kind": {"standard": "SAE J30 R7"}}],
 		},
-		"want": [{"subject": "lines.feed", "figures": {"standard": "SAE 30R7"}}],
+		"want": [{"subject": "lines.feed", "missing": ["injected"]}],
+	},
+	"nothing said": {
+		"input": {"lines": [{"path": "lines.feed", "service": "fuel"}]},
+		"want": [{"subject": "lines.feed", "missing": ["kind.standard", "injected"]}],
 	},
 	"service not said": {
-		"input": {
-			"lines": [{
-				"path": "lines.feed",
-				"kind": {"standard": "SAE J30 R7"},
-				"to": {"port": {"name": "driveline.fuel-in"}},
-			}],
-		},
+		"input": {"lines": [{"path": "lines.feed", "kind": {"standard": "SAE J30 R7"}}]},
 		"want": [{"subject": "lines.feed", "missing": ["service"]}],
+	},
+	"service and hose not said": {
+		"input": {"lines": [{"path": "lines.feed"}]},
+		"want": [{"subject": "lines.feed", "missing": ["service", "kind.standard"]}],
 	},
 }
 

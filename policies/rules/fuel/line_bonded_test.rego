@@ -24,6 +24,10 @@ cases := {
 		"input": {"lines": [{"path": "lines.feed", "service": "engine oil", "bonded": false}]},
 		"want": [],
 	},
+	"an oil line that says no more": {
+		"input": {"lines": [{"path": "lines.oil", "service": "engine oil"}]},
+		"want": [{"subject": "lines.oil", "judged": false}],
+	},
 }
 
 test_cases[name] if {

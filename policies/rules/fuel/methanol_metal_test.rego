@@ -4,307 +4,208 @@ import data.lib.cases_test as trial
 import data.rules.fuel.methanol_metal
 
 cases := {
-	"bare from.half": {
+	"steel": {
 		"input": {
-			"lines": [{
-				"path": "lines.feed",
+			"joints": [{
+				"path": "lines.feed.to",
+				"kind": "line",
 				"service": "fuel",
 				"fuel": "methanol",
-				"from": {
-					"half": {"metal": "aluminium", "path": "lines.feed.from.end"},
-					"port": {"half": {"metal": "stainless", "path": "fuel.filter.ports.out.end"}},
-				},
-				"to": {
-					"half": {"metal": "anodised-aluminium", "path": "lines.feed.to.end"},
-					"port": {"half": {"metal": "stainless", "path": "driveline.ports.fuel-in.end"}},
-				},
+				"here": {"metal": "steel"},
+				"there": {"path": "driveline.ports.fuel-in.end", "metal": "steel"},
+			}],
+		},
+		"want": [],
+	},
+	"a bare end of the line": {
+		"input": {
+			"joints": [{
+				"path": "lines.feed.to",
+				"kind": "line",
+				"service": "fuel",
+				"fuel": "methanol",
+				"here": {"metal": "aluminium"},
+				"there": {"path": "driveline.ports.fuel-in.end", "metal": "steel"},
+			}],
+		},
+		"want": [{"subject": "lines.feed.to", "at": "here", "figures": {"metal": "aluminium"}}],
+	},
+	"a bare port": {
+		"input": {
+			"joints": [{
+				"path": "lines.feed.to",
+				"kind": "line",
+				"service": "fuel",
+				"fuel": "methanol",
+				"here": {"metal": "steel"},
+				"there": {"path": "driveline.ports.fuel-in.end", "metal": "cast-aluminium"},
 			}],
 		},
 		"want": [{
-			"subject": "lines.feed",
-			"at": "from.half",
-			"also": ["lines.feed.from.end"],
-			"figures": {"metal": "aluminium"},
-		}],
-	},
-	"bare from.half, approved": {
-		"input": {
-			"lines": [{
-				"path": "lines.feed",
-				"service": "fuel",
-				"fuel": "methanol",
-				"from": {
-					"half": {
-						"metal": "aluminium",
-						"path": "lines.feed.from.end",
-						"approved": "methanol",
-					},
-					"port": {"half": {"metal": "stainless", "path": "fuel.filter.ports.out.end"}},
-				},
-				"to": {
-					"half": {"metal": "anodised-aluminium", "path": "lines.feed.to.end"},
-					"port": {"half": {"metal": "stainless", "path": "driveline.ports.fuel-in.end"}},
-				},
-			}],
-		},
-		"want": [],
-	},
-	"bare from.half in petrol": {
-		"input": {
-			"lines": [{
-				"path": "lines.feed",
-				"service": "fuel",
-				"fuel": "petrol",
-				"from": {
-					"half": {"metal": "aluminium", "path": "lines.feed.from.end"},
-					"port": {"half": {"metal": "stainless", "path": "fuel.filter.ports.out.end"}},
-				},
-				"to": {
-					"half": {"metal": "anodised-aluminium", "path": "lines.feed.to.end"},
-					"port": {"half": {"metal": "stainless", "path": "driveline.ports.fuel-in.end"}},
-				},
-			}],
-		},
-		"want": [],
-	},
-	"bare from.port.half": {
-		"input": {
-			"lines": [{
-				"path": "lines.feed",
-				"service": "fuel",
-				"fuel": "methanol",
-				"from": {
-					"half": {"metal": "anodised-aluminium", "path": "lines.feed.from.end"},
-					"port": {"half": {"metal": "aluminium", "path": "fuel.filter.ports.out.end"}},
-				},
-				"to": {
-					"half": {"metal": "anodised-aluminium", "path": "lines.feed.to.end"},
-					"port": {"half": {"metal": "stainless", "path": "driveline.ports.fuel-in.end"}},
-				},
-			}],
-		},
-		"want": [{
-			"subject": "lines.feed",
-			"at": "from.port.half",
-			"also": ["fuel.filter.ports.out.end"],
-			"figures": {"metal": "aluminium"},
-		}],
-	},
-	"bare from.port.half, approved": {
-		"input": {
-			"lines": [{
-				"path": "lines.feed",
-				"service": "fuel",
-				"fuel": "methanol",
-				"from": {
-					"half": {"metal": "anodised-aluminium", "path": "lines.feed.from.end"},
-					"port": {
-						"half": {
-							"metal": "aluminium",
-							"path": "fuel.filter.ports.out.end",
-							"approved": "methanol",
-						},
-					},
-				},
-				"to": {
-					"half": {"metal": "anodised-aluminium", "path": "lines.feed.to.end"},
-					"port": {"half": {"metal": "stainless", "path": "driveline.ports.fuel-in.end"}},
-				},
-			}],
-		},
-		"want": [],
-	},
-	"bare from.port.half in petrol": {
-		"input": {
-			"lines": [{
-				"path": "lines.feed",
-				"service": "fuel",
-				"fuel": "petrol",
-				"from": {
-					"half": {"metal": "anodised-aluminium", "path": "lines.feed.from.end"},
-					"port": {"half": {"metal": "aluminium", "path": "fuel.filter.ports.out.end"}},
-				},
-				"to": {
-					"half": {"metal": "anodised-aluminium", "path": "lines.feed.to.end"},
-					"port": {"half": {"metal": "stainless", "path": "driveline.ports.fuel-in.end"}},
-				},
-			}],
-		},
-		"want": [],
-	},
-	"bare to.half": {
-		"input": {
-			"lines": [{
-				"path": "lines.feed",
-				"service": "fuel",
-				"fuel": "methanol",
-				"from": {
-					"half": {"metal": "anodised-aluminium", "path": "lines.feed.from.end"},
-					"port": {"half": {"metal": "stainless", "path": "fuel.filter.ports.out.end"}},
-				},
-				"to": {
-					"half": {"metal": "aluminium", "path": "lines.feed.to.end"},
-					"port": {"half": {"metal": "stainless", "path": "driveline.ports.fuel-in.end"}},
-				},
-			}],
-		},
-		"want": [{
-			"subject": "lines.feed",
-			"at": "to.half",
-			"also": ["lines.feed.to.end"],
-			"figures": {"metal": "aluminium"},
-		}],
-	},
-	"bare to.half, approved": {
-		"input": {
-			"lines": [{
-				"path": "lines.feed",
-				"service": "fuel",
-				"fuel": "methanol",
-				"from": {
-					"half": {"metal": "anodised-aluminium", "path": "lines.feed.from.end"},
-					"port": {"half": {"metal": "stainless", "path": "fuel.filter.ports.out.end"}},
-				},
-				"to": {
-					"half": {
-						"metal": "aluminium",
-						"path": "lines.feed.to.end",
-						"approved": "methanol",
-					},
-					"port": {"half": {"metal": "stainless", "path": "driveline.ports.fuel-in.end"}},
-				},
-			}],
-		},
-		"want": [],
-	},
-	"bare to.half in petrol": {
-		"input": {
-			"lines": [{
-				"path": "lines.feed",
-				"service": "fuel",
-				"fuel": "petrol",
-				"from": {
-					"half": {"metal": "anodised-aluminium", "path": "lines.feed.from.end"},
-					"port": {"half": {"metal": "stainless", "path": "fuel.filter.ports.out.end"}},
-				},
-				"to": {
-					"half": {"metal": "aluminium", "path": "lines.feed.to.end"},
-					"port": {"half": {"metal": "stainless", "path": "driveline.ports.fuel-in.end"}},
-				},
-			}],
-		},
-		"want": [],
-	},
-	"bare to.port.half": {
-		"input": {
-			"lines": [{
-				"path": "lines.feed",
-				"service": "fuel",
-				"fuel": "methanol",
-				"from": {
-					"half": {"metal": "anodised-aluminium", "path": "lines.feed.from.end"},
-					"port": {"half": {"metal": "stainless", "path": "fuel.filter.ports.out.end"}},
-				},
-				"to": {
-					"half": {"metal": "anodised-aluminium", "path": "lines.feed.to.end"},
-					"port": {"half": {"metal": "aluminium", "path": "driveline.ports.fuel-in.end"}},
-				},
-			}],
-		},
-		"want": [{
-			"subject": "lines.feed",
-			"at": "to.port.half",
+			"subject": "lines.feed.to",
+			"at": "there",
 			"also": ["driveline.ports.fuel-in.end"],
-			"figures": {"metal": "aluminium"},
+			"figures": {"metal": "cast-aluminium"},
 		}],
 	},
-	"bare to.port.half, approved": {
+	"anodised": {
 		"input": {
-			"lines": [{
-				"path": "lines.feed",
+			"joints": [{
+				"path": "lines.feed.to",
+				"kind": "line",
 				"service": "fuel",
 				"fuel": "methanol",
-				"from": {
-					"half": {"metal": "anodised-aluminium", "path": "lines.feed.from.end"},
-					"port": {"half": {"metal": "stainless", "path": "fuel.filter.ports.out.end"}},
-				},
-				"to": {
-					"half": {"metal": "anodised-aluminium", "path": "lines.feed.to.end"},
-					"port": {
-						"half": {
-							"metal": "aluminium",
-							"path": "driveline.ports.fuel-in.end",
-							"approved": "methanol",
-						},
-					},
+				"here": {"metal": "anodised-aluminium"},
+				"there": {"path": "driveline.ports.fuel-in.end", "metal": "steel"},
+			}],
+		},
+		"want": [],
+	},
+	"an end that is approved": {
+		"input": {
+			"joints": [{
+				"path": "lines.feed.to",
+				"kind": "line",
+				"service": "fuel",
+				"fuel": "methanol",
+				"here": {"metal": "aluminium", "approved": "methanol"},
+				"there": {"path": "driveline.ports.fuel-in.end", "metal": "steel"},
+			}],
+		},
+		"want": [],
+	},
+	"an end approved for petrol": {
+		"input": {
+			"joints": [{
+				"path": "lines.feed.to",
+				"kind": "line",
+				"service": "fuel",
+				"fuel": "methanol",
+				"here": {"metal": "aluminium", "approved": "petrol"},
+				"there": {"path": "driveline.ports.fuel-in.end", "metal": "steel"},
+			}],
+		},
+		"want": [{"subject": "lines.feed.to", "at": "here"}],
+	},
+	"a port that is approved": {
+		"input": {
+			"joints": [{
+				"path": "lines.feed.to",
+				"kind": "line",
+				"service": "fuel",
+				"fuel": "methanol",
+				"here": {"metal": "steel"},
+				"there": {
+					"path": "driveline.ports.fuel-in.end",
+					"metal": "aluminium",
+					"approved": "methanol",
 				},
 			}],
 		},
 		"want": [],
 	},
-	"bare to.port.half in petrol": {
+	"a port approved for petrol": {
 		"input": {
-			"lines": [{
-				"path": "lines.feed",
+			"joints": [{
+				"path": "lines.feed.to",
+				"kind": "line",
+				"service": "fuel",
+				"fuel": "methanol",
+				"here": {"metal": "steel"},
+				"there": {
+					"path": "driveline.ports.fuel-in.end",
+					"metal": "aluminium",
+					"approved": "petrol",
+				},
+			}],
+		},
+		"want": [{"subject": "lines.feed.to", "at": "there"}],
+	},
+	"petrol": {
+		"input": {
+			"joints": [{
+				"path": "lines.feed.to",
+				"kind": "line",
 				"service": "fuel",
 				"fuel": "petrol",
-				"from": {
-					"half": {"metal": "anodised-aluminium", "path": "lines.feed.from.end"},
-					"port": {"half": {"metal": "stainless", "path": "fuel.filter.ports.out.end"}},
-				},
-				"to": {
-					"half": {"metal": "anodised-aluminium", "path": "lines.feed.to.end"},
-					"port": {"half": {"metal": "aluminium", "path": "driveline.ports.fuel-in.end"}},
-				},
+				"here": {"metal": "aluminium"},
+				"there": {"path": "driveline.ports.fuel-in.end", "metal": "aluminium"},
 			}],
 		},
-		"want": [],
+		"want": [{"subject": "lines.feed.to", "judged": false}],
 	},
-	"coated": {
+	"oil": {
 		"input": {
-			"lines": [{
-				"path": "lines.feed",
-				"service": "fuel",
-				"fuel": "methanol",
-				"from": {
-					"half": {"metal": "anodised-aluminium", "path": "lines.feed.from.end"},
-					"port": {"half": {"metal": "stainless", "path": "fuel.filter.ports.out.end"}},
-				},
-				"to": {
-					"half": {"metal": "anodised-aluminium", "path": "lines.feed.to.end"},
-					"port": {"half": {"metal": "stainless", "path": "driveline.ports.fuel-in.end"}},
-				},
+			"joints": [{
+				"path": "lines.feed.to",
+				"kind": "line",
+				"service": "engine oil",
+				"here": {"metal": "aluminium"},
+				"there": {"path": "driveline.ports.fuel-in.end", "metal": "steel"},
 			}],
 		},
-		"want": [],
-	},
-	"metals not said": {
-		"input": {"lines": [{"path": "lines.feed", "service": "fuel", "fuel": "methanol"}]},
-		"want": [{
-			"subject": "lines.feed",
-			"missing": [
-				"from.half.metal",
-				"from.port.half.metal",
-				"to.half.metal",
-				"to.port.half.metal",
-			],
-		}],
+		"want": [{"subject": "lines.feed.to", "judged": false}],
 	},
 	"fuel not said": {
-		"input": {"lines": [{"path": "lines.feed", "service": "fuel"}]},
-		"want": [{"subject": "lines.feed", "missing": ["fuel"]}],
+		"input": {
+			"joints": [{
+				"path": "lines.feed.to",
+				"kind": "line",
+				"service": "fuel",
+				"here": {"metal": "steel"},
+				"there": {"path": "driveline.ports.fuel-in.end", "metal": "steel"},
+			}],
+		},
+		"want": [{"subject": "lines.feed.to", "missing": ["fuel"]}],
 	},
-	"nothing said": {
-		"input": {"lines": [{"path": "lines.feed", "clips": 0.1}]},
-		"want": [{"subject": "lines.feed", "missing": ["service", "fuel"]}],
+	"service not said": {
+		"input": {
+			"joints": [{
+				"path": "lines.feed.to",
+				"kind": "line",
+				"here": {"metal": "steel"},
+				"there": {"path": "driveline.ports.fuel-in.end", "metal": "steel"},
+			}],
+		},
+		"want": [{"subject": "lines.feed.to", "missing": ["service"]}],
 	},
-	"coolant": {
-		"input": {"lines": [{"path": "lines.feed", "service": "coolant"}]},
-		"want": [],
+	"methanol, and service not said": {
+		"input": {
+			"joints": [{
+				"path": "lines.feed.to",
+				"kind": "line",
+				"fuel": "methanol",
+				"here": {"metal": "steel"},
+				"there": {"path": "driveline.ports.fuel-in.end", "metal": "steel"},
+			}],
+		},
+		"want": [{"subject": "lines.feed.to", "judged": true}],
+	},
+	"a rod": {
+		"input": {
+			"joints": [{
+				"path": "lines.feed.to",
+				"kind": "rod",
+				"here": {"metal": "steel"},
+				"there": {"path": "driveline.ports.fuel-in.end", "metal": "steel"},
+			}],
+		},
+		"want": [{"subject": "lines.feed.to", "judged": false}],
+	},
+	"metals not said": {
+		"input": {
+			"joints": [{
+				"path": "lines.feed.to",
+				"kind": "line",
+				"service": "fuel",
+				"fuel": "methanol",
+			}],
+		},
+		"want": [{"subject": "lines.feed.to", "missing": ["here.metal", "there.metal"]}],
 	},
 }
 
 test_cases[name] if {
 	some name, each in cases
-	trial.agrees(methanol_metal, "lines", each.want) with input as each.input
+	trial.agrees(methanol_metal, "joints", each.want) with input as each.input
 }

@@ -4,7 +4,8 @@
 #   Injectors pass fuel by the difference between rail and manifold. On a
 #   boosted engine a regulator that does not follow the manifold gives less
 #   and less as boost rises; one with another base than the map was made with
-#   is wrong everywhere.
+#   is wrong everywhere. A map that reckons with a constant rail has no pressure over
+#   the manifold to go by; write none for it.
 # related_resources:
 #   - ref: common-practice
 #     description: rail pressure over manifold pressure is what an injector works at
@@ -12,10 +13,13 @@
 #   cases:
 #     fixed:
 #       level: fault
-#       message: "the engine is {induction}, and the fuel regulator does not follow the manifold"
+#       message: "the map reckons with {wanted} over the manifold, and the fuel regulator does not follow it (the engine is {induction})"
 #     base:
 #       level: fault
 #       message: "the fuel regulator holds {base}; the map was made with {wanted}"
+#     asked:
+#       level: fault
+#       message: "the fuel regulator holds {base}; the driveline asks for {wanted}"
 #   subject: fuel
 #   stages: [joined, filled, first_start, event]
 #   figures:
@@ -31,7 +35,7 @@ import data.rules.fuel.limits.regulator_reference as limits
 
 boosted := {"turbocharged", "supercharged"}
 
-judges contains {"subject": fuel.path, "needs": ["regulator.base", "tune.base_fuel_pressure"]} if some fuel in input.fuel
+judges contains {"subject": fuel.path, "needs": ["regulator.base", "tune.base_fuel_pressure|needs.fuel_pressure"]} if some fuel in input.fuel
 
 judges contains {"subject": fuel.path, "needs": ["regulator.follows_manifold"]} if {
 	some fuel in input.fuel
@@ -47,11 +51,12 @@ findings contains {
 	"subject": fuel.path,
 	"at": "regulator.follows_manifold",
 	"case": "fixed",
-	"figures": {"induction": fuel.engine.induction},
+	"figures": {"induction": fuel.engine.induction, "wanted": wanted},
 } if {
 	some fuel in input.fuel
 	fuel.engine.induction in boosted
 	fuel.regulator.follows_manifold == false
+	wanted := fuel.tune.base_fuel_pressure
 }
 
 findings contains {
@@ -62,6 +67,18 @@ findings contains {
 } if {
 	some fuel in input.fuel
 	differ(fuel.regulator.base, fuel.tune.base_fuel_pressure)
+}
+
+# Where the map does not say, the driveline may.
+findings contains {
+	"subject": fuel.path,
+	"at": "regulator.base",
+	"case": "asked",
+	"figures": {"base": fuel.regulator.base, "wanted": fuel.needs.fuel_pressure},
+} if {
+	some fuel in input.fuel
+	not fuel.tune.base_fuel_pressure
+	differ(fuel.regulator.base, fuel.needs.fuel_pressure)
 }
 
 differ(one, other) if one > other + limits.base_off.value

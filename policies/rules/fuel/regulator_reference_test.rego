@@ -4,88 +4,23 @@ import data.lib.cases_test as trial
 import data.rules.fuel.regulator_reference
 
 cases := {
-	"fixed": {
-		"input": {
-			"fuel": [{
-				"path": "fuel",
-				"engine": {"induction": "turbocharged"},
-				"regulator": {"follows_manifold": false, "base": 300000},
-				"tune": {"base_fuel_pressure": 300000},
-			}],
-		},
-		"want": [{
-			"subject": "fuel",
-			"at": "regulator.follows_manifold",
-			"case": "fixed",
-			"figures": {"induction": "turbocharged"},
-		}],
-	},
-	"follows": {
-		"input": {
-			"fuel": [{
-				"path": "fuel",
-				"engine": {"induction": "turbocharged"},
-				"regulator": {"follows_manifold": true, "base": 300000},
-				"tune": {"base_fuel_pressure": 300000},
-			}],
-		},
-		"want": [],
-	},
-	"fixed, and no boost": {
-		"input": {
-			"fuel": [{
-				"path": "fuel",
-				"engine": {"induction": "naturally aspirated"},
-				"regulator": {"follows_manifold": false, "base": 300000},
-				"tune": {"base_fuel_pressure": 300000},
-			}],
-		},
-		"want": [],
-	},
-	"base too high": {
-		"input": {
-			"fuel": [{
-				"path": "fuel",
-				"engine": {"induction": "turbocharged"},
-				"regulator": {"follows_manifold": true, "base": 310050},
-				"tune": {"base_fuel_pressure": 300000},
-			}],
-		},
-		"want": [{
-			"subject": "fuel",
-			"at": "regulator.base",
-			"case": "base",
-			"figures": {"base": 310050, "wanted": 300000},
-		}],
-	},
 	"base high": {
 		"input": {
 			"fuel": [{
 				"path": "fuel",
 				"engine": {"induction": "turbocharged"},
-				"regulator": {"follows_manifold": true, "base": 310000},
+				"regulator": {"base": 310000, "follows_manifold": true},
 				"tune": {"base_fuel_pressure": 300000},
 			}],
 		},
 		"want": [],
-	},
-	"base too low": {
-		"input": {
-			"fuel": [{
-				"path": "fuel",
-				"engine": {"induction": "turbocharged"},
-				"regulator": {"follows_manifold": true, "base": 289950},
-				"tune": {"base_fuel_pressure": 300000},
-			}],
-		},
-		"want": [{"subject": "fuel", "case": "base"}],
 	},
 	"base low": {
 		"input": {
 			"fuel": [{
 				"path": "fuel",
 				"engine": {"induction": "turbocharged"},
-				"regulator": {"follows_manifold": true, "base": 290000},
+				"regulator": {"base": 290000, "follows_manifold": true},
 				"tune": {"base_fuel_pressure": 300000},
 			}],
 		},
@@ -99,7 +34,99 @@ cases := {
 				"regulator": {"follows_manifold": true},
 			}],
 		},
-		"want": [{"subject": "fuel", "missing": ["regulator.base", "tune.base_fuel_pressure"]}],
+		"want": [{
+			"subject": "fuel",
+			"missing": ["regulator.base", "tune.base_fuel_pressure|needs.fuel_pressure"],
+		}],
+	},
+	"base too high": {
+		"input": {
+			"fuel": [{
+				"path": "fuel",
+				"engine": {"induction": "turbocharged"},
+				"regulator": {"base": 310050, "follows_manifold": true},
+				"tune": {"base_fuel_pressure": 300000},
+			}],
+		},
+		"want": [{
+			"subject": "fuel",
+			"at": "regulator.base",
+			"case": "base",
+			"figures": {"base": 310050, "wanted": 300000},
+		}],
+	},
+	"base too low": {
+		"input": {
+			"fuel": [{
+				"path": "fuel",
+				"engine": {"induction": "turbocharged"},
+				"regulator": {"base": 289950, "follows_manifold": true},
+				"tune": {"base_fuel_pressure": 300000},
+			}],
+		},
+		"want": [{"subject": "fuel", "case": "base"}],
+	},
+	"boost not said": {
+		"input": {
+			"fuel": [{
+				"path": "fuel",
+				"regulator": {"base": 300000},
+				"tune": {"base_fuel_pressure": 300000},
+			}],
+		},
+		"want": [{
+			"subject": "fuel",
+			"missing": ["engine.induction", "regulator.follows_manifold"],
+		}],
+	},
+	"fixed": {
+		"input": {
+			"fuel": [{
+				"path": "fuel",
+				"engine": {"induction": "turbocharged"},
+				"regulator": {"base": 300000, "follows_manifold": false},
+				"tune": {"base_fuel_pressure": 300000},
+			}],
+		},
+		"want": [{
+			"subject": "fuel",
+			"at": "regulator.follows_manifold",
+			"case": "fixed",
+			"figures": {"induction": "turbocharged", "wanted": 300000},
+		}],
+	},
+	"fixed, and no boost": {
+		"input": {
+			"fuel": [{
+				"path": "fuel",
+				"engine": {"induction": "naturally aspirated"},
+				"regulator": {"base": 300000, "follows_manifold": false},
+				"tune": {"base_fuel_pressure": 300000},
+			}],
+		},
+		"want": [],
+	},
+	"follows": {
+		"input": {
+			"fuel": [{
+				"path": "fuel",
+				"engine": {"induction": "turbocharged"},
+				"regulator": {"base": 300000, "follows_manifold": true},
+				"tune": {"base_fuel_pressure": 300000},
+			}],
+		},
+		"want": [],
+	},
+	"naturally aspirated, and the reference not said": {
+		"input": {
+			"fuel": [{
+				"path": "fuel",
+				"engine": {"induction": "naturally aspirated"},
+				"regulator": {"base": 300000},
+				"tune": {"base_fuel_pressure": 300000},
+			}],
+		},
+		"want": [],
 	},
 	"reference not said": {
 		"input": {
@@ -112,15 +139,67 @@ cases := {
 		},
 		"want": [{"subject": "fuel", "missing": ["regulator.follows_manifold"]}],
 	},
-	"boost not said": {
+	"map and driveline agree": {
 		"input": {
 			"fuel": [{
 				"path": "fuel",
-				"regulator": {"base": 300000},
-				"tune": {"base_fuel_pressure": 300000},
+				"engine": {"induction": "turbocharged"},
+				"regulator": {"base": 350000, "follows_manifold": true},
+				"tune": {"base_fuel_pressure": 350000},
+				"needs": {"fuel_pressure": 350000},
 			}],
 		},
-		"want": [{"subject": "fuel", "missing": ["engine.induction", "regulator.follows_manifold"]}],
+		"want": [],
+	},
+	"the map knows better than the driveline": {
+		"input": {
+			"fuel": [{
+				"path": "fuel",
+				"engine": {"induction": "turbocharged"},
+				"regulator": {"base": 350000, "follows_manifold": true},
+				"tune": {"base_fuel_pressure": 350000},
+				"needs": {"fuel_pressure": 400000},
+			}],
+		},
+		"want": [],
+	},
+	"only the driveline says": {
+		"input": {
+			"fuel": [{
+				"path": "fuel",
+				"engine": {"induction": "turbocharged"},
+				"regulator": {"base": 350000, "follows_manifold": true},
+				"needs": {"fuel_pressure": 350000},
+			}],
+		},
+		"want": [],
+	},
+	"only the driveline says, and asks for more": {
+		"input": {
+			"fuel": [{
+				"path": "fuel",
+				"engine": {"induction": "turbocharged"},
+				"regulator": {"base": 350000, "follows_manifold": true},
+				"needs": {"fuel_pressure": 400000},
+			}],
+		},
+		"want": [{
+			"subject": "fuel",
+			"case": "asked",
+			"at": "regulator.base",
+			"figures": {"base": 350000, "wanted": 400000},
+		}],
+	},
+	"constant rail": {
+		"input": {
+			"fuel": [{
+				"path": "fuel",
+				"engine": {"induction": "turbocharged"},
+				"regulator": {"base": 350000, "follows_manifold": false},
+				"tune": {"none": ["base_fuel_pressure"]},
+			}],
+		},
+		"want": [],
 	},
 }
 

@@ -35,17 +35,11 @@ import data.rules.fuel.limits.tank_contents as limits
 
 alone := {"methanol", "diesel"}
 
-judges contains {
-	"subject": tune.path,
-	"needs": ["fuel", "cell.filled_with", "calc.map_ethanol", "calc.tank_ethanol"],
-} if {
+judges contains {"subject": tune.path, "needs": ["fuel", "cell.filled_with"]} if some tune in input.tunes
+
+judges contains {"subject": tune.path, "needs": ["calc.map_ethanol", "calc.tank_ethanol"]} if {
 	some tune in input.tunes
 	not tune.follows_fuel
-}
-
-judges contains {"subject": tune.path, "needs": ["fuel", "cell.filled_with"]} if {
-	some tune in input.tunes
-	tune.follows_fuel
 }
 
 findings contains {

@@ -138,6 +138,17 @@ cases := {
 		"input": {"tunes": [{"path": "driveline.tune", "follows_fuel": true}]},
 		"want": [{"subject": "driveline.tune", "missing": ["fuel", "cell.filled_with"]}],
 	},
+	"a sensor makes up between blends of petrol": {
+		"input": {
+			"tunes": [{
+				"path": "driveline.tune",
+				"fuel": "E85",
+				"cell": {"filled_with": "petrol"},
+				"follows_fuel": true,
+			}],
+		},
+		"want": [],
+	},
 }
 
 test_cases[name] if {

@@ -32,6 +32,5 @@ findings contains {
 } if {
 	some line in input.lines
 	not line.kind.liner == "metal"
-	line.hose.made
 	line.calc.age > line.kind.lasts
 }

@@ -76,6 +76,10 @@ cases := {
 		"input": {"lines": [{"path": "lines.feed", "kind": {"liner": "metal"}}]},
 		"want": [],
 	},
+	"coolant that says no more": {
+		"input": {"lines": [{"path": "lines.other", "service": "coolant"}]},
+		"want": [{"subject": "lines.other", "judged": false}],
+	},
 }
 
 test_cases[name] if {

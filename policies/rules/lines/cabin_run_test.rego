@@ -32,6 +32,14 @@ cases := {
 		"input": {"lines": [{"path": "lines.feed", "service": "fuel", "through": ["cabin"]}]},
 		"want": [],
 	},
+	"the driveline's own coolant, that says no more": {
+		"input": {"lines": [{"path": "lines.other", "service": "coolant", "owner": "driveline"}]},
+		"want": [{"subject": "lines.other", "judged": false}],
+	},
+	"fuel that says no more": {
+		"input": {"lines": [{"path": "lines.other", "service": "fuel"}]},
+		"want": [{"subject": "lines.other", "judged": false}],
+	},
 }
 
 test_cases[name] if {

@@ -23,14 +23,11 @@
 #   confidence: memory
 package rules.lines.liner_doubtful
 
-carried := {
-	"fuel", "fuel vapour", "engine oil", "gearbox oil", "axle oil", "crankcase breath",
-	"steering fluid", "coolant", "water", "charge air", "brake fluid", "clutch fluid",
-}
+import data.lib.hoses
 
 judges contains {"subject": line.path, "needs": ["kind.liner", "fluid"]} if {
 	some line in input.lines
-	line.service in carried
+	line.service in hoses.fluids
 }
 
 judges contains {"subject": line.path, "needs": ["service", "kind.liner", "fluid"]} if {
@@ -44,30 +41,21 @@ findings contains {
 	"figures": {"liner": line.kind.liner, "fluid": line.fluid, "verdict": row.verdict},
 } if {
 	some line in input.lines
-	line.service in carried
-	count([1 | some fuel in line.kind.approved_for; fuel == line.fuel]) == 0
-	count([1 | some service in line.kind.for; service == line.service]) == 0
+	line.service in hoses.fluids
+	count({fuel | some fuel in line.kind.approved_for; fuel == line.fuel}) == 0
+	count({service | some service in line.kind.for; service == line.service; not line.fuel}) == 0
+	count({service | some service in line.kind.for; service == line.service; not line.kind.approved_for}) == 0
 
 	some row in data.tables.materials.rows
 	row.material == line.kind.liner
 	row.fluid == line.fluid
-	row.verdict == "limited"
+	doubtful(row)
 }
 
-# What a published source calls unfit is a fault of lines.liner_unfit.
-findings contains {
-	"subject": line.path,
-	"at": "kind.liner",
-	"figures": {"liner": line.kind.liner, "fluid": line.fluid, "verdict": row.verdict},
-} if {
-	some line in input.lines
-	line.service in carried
-	count([1 | some fuel in line.kind.approved_for; fuel == line.fuel]) == 0
-	count([1 | some service in line.kind.for; service == line.service]) == 0
+doubtful(row) if row.verdict == "limited"
 
-	some row in data.tables.materials.rows
-	row.material == line.kind.liner
-	row.fluid == line.fluid
+# What a published source calls unfit is a fault of lines.liner_unfit.
+doubtful(row) if {
 	row.verdict == "unfit"
 	not row.confidence == "published"
 }

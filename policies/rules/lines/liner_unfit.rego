@@ -4,7 +4,8 @@
 #   A liner that its fluid attacks swells, softens or crumbles. It closes the
 #   bore, sheds pieces into what lies behind it, and leaks in the end. Only
 #   pairs that a published source calls unfit are found here; the maker's own
-#   approval counts for more.
+#   approval counts for more. Sold for fuel means little where the fuels that it is
+#   approved for are named: then those count.
 # related_resources:
 #   - ref: seal-maker-guide
 #     description: elastomers in brake fluid and in fuel
@@ -25,14 +26,11 @@
 #   confidence: published
 package rules.lines.liner_unfit
 
-carried := {
-	"fuel", "fuel vapour", "engine oil", "gearbox oil", "axle oil", "crankcase breath",
-	"steering fluid", "coolant", "water", "charge air", "brake fluid", "clutch fluid",
-}
+import data.lib.hoses
 
 judges contains {"subject": line.path, "needs": ["kind.liner", "fluid"]} if {
 	some line in input.lines
-	line.service in carried
+	line.service in hoses.fluids
 }
 
 judges contains {"subject": line.path, "needs": ["service", "kind.liner", "fluid"]} if {
@@ -46,9 +44,10 @@ findings contains {
 	"figures": {"liner": line.kind.liner, "fluid": line.fluid},
 } if {
 	some line in input.lines
-	line.service in carried
-	count([1 | some fuel in line.kind.approved_for; fuel == line.fuel]) == 0
-	count([1 | some service in line.kind.for; service == line.service]) == 0
+	line.service in hoses.fluids
+	count({fuel | some fuel in line.kind.approved_for; fuel == line.fuel}) == 0
+	count({service | some service in line.kind.for; service == line.service; not line.fuel}) == 0
+	count({service | some service in line.kind.for; service == line.service; not line.kind.approved_for}) == 0
 
 	some row in data.tables.materials.rows
 	row.material == line.kind.liner

@@ -4,50 +4,61 @@ import data.lib.cases_test as trial
 import data.rules.lines.liner_unfit
 
 cases := {
-	"nitrile in brake fluid": {
-		"input": {
-			"lines": [{
-				"path": "lines.feed",
-				"service": "clutch fluid",
-				"kind": {"liner": "nitrile"},
-				"fluid": "glycol-brake-fluid",
-			}],
-		},
-		"want": [{
-			"subject": "lines.feed",
-			"at": "kind.liner",
-			"figures": {"liner": "nitrile", "fluid": "glycol-brake-fluid"},
-		}],
-	},
-	"nitrile in mineral oil": {
-		"input": {
-			"lines": [{
-				"path": "lines.feed",
-				"service": "clutch fluid",
-				"kind": {"liner": "nitrile"},
-				"fluid": "mineral-oil",
-			}],
-		},
-		"want": [],
-	},
 	"EPDM in brake fluid": {
 		"input": {
 			"lines": [{
 				"path": "lines.feed",
-				"service": "clutch fluid",
-				"kind": {"liner": "EPDM"},
 				"fluid": "glycol-brake-fluid",
+				"kind": {"liner": "EPDM"},
+				"service": "clutch fluid",
 			}],
 		},
 		"want": [],
+	},
+	"EPDM in mineral oil": {
+		"input": {
+			"lines": [{
+				"path": "lines.rack",
+				"fluid": "mineral-oil",
+				"kind": {"liner": "EPDM"},
+				"service": "steering fluid",
+			}],
+		},
+		"want": [{"subject": "lines.rack"}],
+	},
+	"EPDM in petrol": {
+		"input": {
+			"lines": [{
+				"path": "lines.feed",
+				"fluid": "petrol",
+				"kind": {"liner": "EPDM"},
+				"service": "fuel",
+			}],
+		},
+		"want": [{"subject": "lines.feed"}],
+	},
+	"a vacuum hose": {
+		"input": {
+			"lines": [{
+				"path": "lines.feed",
+				"fluid": "glycol-brake-fluid",
+				"kind": {"liner": "nitrile"},
+				"service": "vacuum",
+			}],
+		},
+		"want": [],
+	},
+	"a vacuum hose that says no more": {
+		"input": {"lines": [{"path": "lines.other", "service": "vacuum"}]},
+		"want": [{"subject": "lines.other", "judged": false}],
 	},
 	"approved by its maker for the fluid": {
 		"input": {
 			"lines": [{
 				"path": "lines.feed",
-				"service": "clutch fluid",
-				"kind": {"liner": "nitrile", "for": ["clutch fluid"]},
 				"fluid": "glycol-brake-fluid",
+				"kind": {"for": ["clutch fluid"], "liner": "nitrile"},
+				"service": "clutch fluid",
 			}],
 		},
 		"want": [],
@@ -56,21 +67,9 @@ cases := {
 		"input": {
 			"lines": [{
 				"path": "lines.feed",
-				"service": "clutch fluid",
-				"kind": {"liner": "nitrile", "for": ["engine oil"]},
 				"fluid": "glycol-brake-fluid",
-			}],
-		},
-		"want": [{"subject": "lines.feed", "at": "kind.liner"}],
-	},
-	"chloroprene in E10": {
-		"input": {
-			"lines": [{
-				"path": "lines.feed",
-				"service": "fuel",
-				"kind": {"liner": "chloroprene"},
-				"fluid": "e10",
-				"fuel": "E10",
+				"kind": {"for": ["engine oil"], "liner": "nitrile"},
+				"service": "clutch fluid",
 			}],
 		},
 		"want": [{"subject": "lines.feed", "at": "kind.liner"}],
@@ -79,10 +78,10 @@ cases := {
 		"input": {
 			"lines": [{
 				"path": "lines.feed",
-				"service": "fuel",
-				"kind": {"liner": "chloroprene", "approved_for": ["E10"]},
 				"fluid": "e10",
 				"fuel": "E10",
+				"kind": {"approved_for": ["E10"], "liner": "chloroprene"},
+				"service": "fuel",
 			}],
 		},
 		"want": [],
@@ -91,21 +90,48 @@ cases := {
 		"input": {
 			"lines": [{
 				"path": "lines.feed",
-				"service": "fuel",
-				"kind": {"liner": "chloroprene", "approved_for": ["petrol"]},
 				"fluid": "e10",
 				"fuel": "E10",
+				"kind": {"approved_for": ["petrol"], "liner": "chloroprene"},
+				"service": "fuel",
 			}],
 		},
 		"want": [{"subject": "lines.feed", "at": "kind.liner"}],
 	},
-	"unfit from memory is left to advice": {
+	"chloroprene in E10": {
 		"input": {
 			"lines": [{
 				"path": "lines.feed",
+				"fluid": "e10",
+				"fuel": "E10",
+				"kind": {"liner": "chloroprene"},
 				"service": "fuel",
-				"kind": {"liner": "silicone"},
-				"fluid": "petrol",
+			}],
+		},
+		"want": [{"subject": "lines.feed", "at": "kind.liner"}],
+	},
+	"nitrile in brake fluid": {
+		"input": {
+			"lines": [{
+				"path": "lines.feed",
+				"fluid": "glycol-brake-fluid",
+				"kind": {"liner": "nitrile"},
+				"service": "clutch fluid",
+			}],
+		},
+		"want": [{
+			"subject": "lines.feed",
+			"at": "kind.liner",
+			"figures": {"fluid": "glycol-brake-fluid", "liner": "nitrile"},
+		}],
+	},
+	"nitrile in mineral oil": {
+		"input": {
+			"lines": [{
+				"path": "lines.feed",
+				"fluid": "mineral-oil",
+				"kind": {"liner": "nitrile"},
+				"service": "clutch fluid",
 			}],
 		},
 		"want": [],
@@ -118,19 +144,66 @@ cases := {
 		"input": {
 			"lines": [{
 				"path": "lines.feed",
-				"kind": {"liner": "nitrile"},
 				"fluid": "glycol-brake-fluid",
+				"kind": {"liner": "nitrile"},
 			}],
 		},
 		"want": [{"subject": "lines.feed", "missing": ["service"]}],
 	},
-	"a vacuum hose": {
+	"unfit from memory is left to advice": {
 		"input": {
 			"lines": [{
 				"path": "lines.feed",
-				"service": "vacuum",
-				"kind": {"liner": "nitrile"},
-				"fluid": "glycol-brake-fluid",
+				"fluid": "petrol",
+				"kind": {"liner": "silicone"},
+				"service": "fuel",
+			}],
+		},
+		"want": [],
+	},
+	"sold for fuel, and approved for another fuel": {
+		"input": {
+			"lines": [{
+				"path": "lines.feed",
+				"service": "fuel",
+				"fluid": "e10",
+				"kind": {"liner": "chloroprene", "for": ["fuel"], "approved_for": ["diesel"]},
+				"fuel": "E10",
+			}],
+		},
+		"want": [{"subject": "lines.feed", "at": "kind.liner"}],
+	},
+	"sold for fuel, and nothing said of which": {
+		"input": {
+			"lines": [{
+				"path": "lines.feed",
+				"service": "fuel",
+				"fluid": "e10",
+				"kind": {"liner": "chloroprene", "for": ["fuel"]},
+				"fuel": "E10",
+			}],
+		},
+		"want": [],
+	},
+	"sold for another service than it carries": {
+		"input": {
+			"lines": [{
+				"path": "lines.feed",
+				"service": "fuel",
+				"fluid": "e10",
+				"kind": {"liner": "chloroprene", "for": ["fuel vapour"]},
+				"fuel": "E10",
+			}],
+		},
+		"want": [{"subject": "lines.feed", "at": "kind.liner"}],
+	},
+	"sold for what it carries, and approved for a fuel besides": {
+		"input": {
+			"lines": [{
+				"path": "lines.feed",
+				"service": "water",
+				"fluid": "e10",
+				"kind": {"liner": "chloroprene", "for": ["water"], "approved_for": ["diesel"]},
 			}],
 		},
 		"want": [],

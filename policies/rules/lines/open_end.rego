@@ -35,11 +35,11 @@ judges contains {"subject": line.path, "needs": ["service", "from|ends", "to|end
 findings contains {
 	"subject": line.path,
 	"at": "ends",
-	"figures": {"where": line.ends, "service": line.service},
+	"figures": {"where": where, "service": line.service},
 } if {
 	some line in input.lines
 	line.service in liquids
 	not line.from.port.purpose
 	not line.to.port.purpose
-	line.ends
+	where := line.ends
 }

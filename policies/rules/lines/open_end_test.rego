@@ -79,6 +79,10 @@ cases := {
 		},
 		"want": [],
 	},
+	"a vent that says no more": {
+		"input": {"lines": [{"path": "lines.other", "service": "fuel vapour"}]},
+		"want": [{"subject": "lines.other", "judged": false}],
+	},
 }
 
 test_cases[name] if {

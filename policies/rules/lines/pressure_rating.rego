@@ -4,7 +4,8 @@
 #   A hose is held to its rated working pressure; a burst pressure counts for
 #   a quarter. The pressure to reckon with is the highest that can arise:
 #   boost on top of the regulator's base, or the pump's relief valve when a
-#   return is blocked. What bursts near a hot engine is fuel or oil.
+#   return is blocked. What bursts near a hot engine is fuel or oil. A line back to
+#   a tank is held to what is written with it and its ports, if anything is.
 # related_resources:
 #   - ref: faa-ac-43.13-1b
 #     description: table 9-3, operating against burst pressure; par. 9-30
@@ -34,6 +35,13 @@ judges contains {"subject": line.path, "needs": ["calc.pressure", "calc.rating"]
 	not line.pumped_by == "suction"
 	not line.pumped_by == "gravity"
 	not line.pumped_by == "nothing"
+	not line.pumped_by == "return"
+}
+
+judges contains {"subject": line.path, "needs": []} if {
+	some line in input.lines
+	line.service in pressurised
+	line.pumped_by == "return"
 }
 
 judges contains {"subject": line.path, "needs": ["service", "calc.pressure", "calc.rating"]} if {

@@ -66,6 +66,14 @@ cases := {
 		"input": {"lines": [{"path": "lines.feed", "kind": {"bend": 0.05}}]},
 		"want": [],
 	},
+	"declared, and no more said": {
+		"input": {"lines": [{"path": "lines.other", "kind": {"bend": 0.05, "liner": "nitrile"}}]},
+		"want": [{"subject": "lines.other", "judged": false}],
+	},
+	"a lined hose that says no more": {
+		"input": {"lines": [{"path": "lines.other", "kind": {"liner": "PTFE"}}]},
+		"want": [{"subject": "lines.other", "judged": false}],
+	},
 }
 
 test_cases[name] if {

@@ -38,6 +38,10 @@ cases := {
 		},
 		"want": [],
 	},
+	"under pressure, and no more said": {
+		"input": {"lines": [{"path": "lines.other", "pumped_by": "pump"}]},
+		"want": [{"subject": "lines.other", "judged": false}],
+	},
 }
 
 test_cases[name] if {

@@ -124,6 +124,18 @@ cases := {
 		},
 		"want": [],
 	},
+	"hotter beside it than in it": {
+		"input": {
+			"lines": [{
+				"path": "lines.feed",
+				"kind": {"hot": 394},
+				"calc": {"temperature": 410},
+				"from": {"port": {"hot": 400}},
+				"to": {"port": {"hot": 402}},
+			}],
+		},
+		"want": [{"subject": "lines.feed", "at": "hose", "figures": {"hot": 410, "rated": 394}}],
+	},
 }
 
 test_cases[name] if {

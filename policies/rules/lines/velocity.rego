@@ -49,7 +49,6 @@ judges contains {"subject": line.path, "needs": ["service", "pumped_by", "calc.v
 
 judges contains {"subject": line.path, "needs": ["pumped_by", "calc.velocity"]} if {
 	some line in input.lines
-	line.service
 	not line.pumped_by
 }
 

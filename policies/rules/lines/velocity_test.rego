@@ -115,6 +115,10 @@ cases := {
 		"input": {"lines": [{"path": "lines.feed", "clips": 0.1}]},
 		"want": [{"subject": "lines.feed", "missing": ["service", "pumped_by", "calc.velocity"]}],
 	},
+	"oil suction that says no more": {
+		"input": {"lines": [{"path": "lines.other", "service": "engine oil", "pumped_by": "suction"}]},
+		"want": [{"subject": "lines.other", "judged": false}],
+	},
 }
 
 test_cases[name] if {

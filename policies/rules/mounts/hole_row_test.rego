@@ -35,6 +35,18 @@ cases := {
 		"input": {"mounts": [{"path": "mounts.left", "holes": {"count": 2}, "there": {"path": "driveline.mounts.left"}}]},
 		"want": [{"subject": "mounts.left", "missing": ["holes.along", "there.holes.along"]}],
 	},
+	"holes without an axis, and no more said": {
+		"input": {"mounts": [
+			{"path": "mounts.one", "holes": {"count": 1}, "there": there},
+			{"path": "mounts.ring", "holes": {"circle": 0.084}, "there": there},
+			{"path": "mounts.square", "holes": {"apart": 0.08, "wide": 0.08}, "there": there},
+		]},
+		"want": [
+			{"subject": "mounts.one", "judged": false},
+			{"subject": "mounts.ring", "judged": false},
+			{"subject": "mounts.square", "judged": false},
+		],
+	},
 }
 
 test_cases[name] if {

@@ -23,9 +23,9 @@ judges contains {"subject": mount.path, "needs": ["meets"]} if some mount in inp
 findings contains {
 	"subject": mount.path,
 	"at": "meets",
-	"figures": {"mate": mount.meets},
+	"figures": {"mate": mate},
 } if {
 	some mount in input.mounts
-	mount.meets
+	mate := mount.meets
 	not mount.there
 }

@@ -10,7 +10,7 @@
 # custom:
 #   level: fault
 #   subject: history
-#   stages: [trial_fit, joined, filled, first_start]
+#   stages: [hanging, out_raised, out_stored, trial_fit, joined, filled, first_start]
 #   message: "{part} served an engine that failed on {failed} and was not flushed since"
 #   figures:
 #     part: {dimension: text}
@@ -28,7 +28,6 @@ judges contains {"subject": entry.path, "needs": ["of", "flushed"]} if {
 # An entry may be about something else; then it says what.
 judges contains {"subject": entry.path, "needs": ["served_failed_engine|in_crash|note"]} if {
 	some entry in input.history
-	not entry.served_failed_engine
 }
 
 findings contains {
@@ -43,9 +42,9 @@ findings contains {
 findings contains {
 	"subject": entry.path,
 	"at": "flushed",
-	"figures": {"part": entry.of, "failed": entry.served_failed_engine},
+	"figures": {"part": entry.of, "failed": failed},
 } if {
 	some entry in input.history
-	entry.served_failed_engine
+	failed := entry.served_failed_engine
 	"flushed" in entry.none
 }

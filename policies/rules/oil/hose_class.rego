@@ -21,7 +21,7 @@
 #   confidence: practice
 package rules.oil.hose_class
 
-types := {"R6", "R7", "R8", "R10", "R11", "R14"}
+import data.lib.hoses
 
 judges contains {"subject": line.path, "needs": ["kind.standard"]} if {
 	some line in input.lines
@@ -38,11 +38,5 @@ findings contains {"subject": line.path, "at": "kind.standard", "figures": {"sta
 	some line in input.lines
 	line.service == "engine oil"
 	not line.pumped_by == "gravity"
-	fuel_hose(line.kind.standard)
-}
-
-fuel_hose(standard) if {
-	contains(standard, "30")
-	some type in types
-	contains(standard, type)
+	hoses.low_pressure(line.kind.standard)
 }

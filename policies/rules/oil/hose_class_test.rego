@@ -89,6 +89,10 @@ cases := {
 		},
 		"want": [],
 	},
+	"fuel that says no more": {
+		"input": {"lines": [{"path": "lines.other", "service": "fuel"}]},
+		"want": [{"subject": "lines.other", "judged": false}],
+	},
 }
 
 test_cases[name] if {

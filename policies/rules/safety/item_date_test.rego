@@ -39,6 +39,10 @@ cases := {
 		"input": {"dated_items": [{"path": "safety.helmet", "kind": "helmet"}]},
 		"want": [{"subject": "safety.helmet", "missing": ["calc.days_left|until|calc.by"]}],
 	},
+	"a bladder without a date": {
+		"input": {"dated_items": [{"path": "fuel.cell", "kind": "fuel cell"}]},
+		"want": [{"subject": "fuel.cell", "judged": false}],
+	},
 }
 
 test_cases[name] if {

@@ -24,6 +24,10 @@ cases := {
 		"input": {"support": [{"path": "support"}]},
 		"want": [{"subject": "support", "missing": ["held_by"]}],
 	},
+	"four posts, and no more said": {
+		"input": {"support": [{"path": "support", "held_by": ["four-post lift"]}]},
+		"want": [],
+	},
 }
 
 test_cases[name] if {

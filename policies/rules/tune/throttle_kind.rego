@@ -1,32 +1,49 @@
 # METADATA
-# title: Map for another kind of throttle
+# title: Throttle, pedal and map that are not of one kind
 # description: |
-#   A map that drives a throttle motor does nothing with a cable, and one that
-#   expects a cable leaves a motor shut.
+#   A cable pulls nothing on a throttle with a motor, and pedal sensors move
+#   no lever. A map that drives a motor does nothing with a cable, and one
+#   that expects a cable leaves a motor shut.
 # related_resources:
 #   - ref: common-practice
-#     description: the map works the throttle that is fitted
+#     description: pedal, throttle and map are of one kind
 # custom:
-#   level: fault
-#   subject: tunes
+#   cases:
+#     map:
+#       level: fault
+#       message: "the map is for a throttle that is {other}; the engine's is {fitted}"
+#     pedal:
+#       level: fault
+#       message: "the car's pedal is for a throttle that is {other}; the engine's is {fitted}"
+#   subject: engines
 #   stages: [trial_fit, joined, filled, first_start, event]
-#   message: "the map is for a {map} throttle; the engine's is {engine}"
 #   figures:
-#     map: {dimension: text}
-#     engine: {dimension: text}
-#   fix: load the map for this throttle
+#     fitted: {dimension: text}
+#     other: {dimension: text}
+#   fix: fit the pedal and load the map for this throttle, and try that it shuts from each position
 #   rulebook: workshop
 #   confidence: practice
+#   formerly: [tune.pedal_kind]
 package rules.tune.throttle_kind
 
-judges contains {"subject": tune.path, "needs": ["throttle", "engine.throttle"]} if some tune in input.tunes
+judges contains {"subject": engine.path, "needs": ["throttle", "tune.throttle", "car.throttle"]} if some engine in input.engines
 
 findings contains {
-	"subject": tune.path,
-	"at": "throttle",
-	"also": [tune.engine.path],
-	"figures": {"map": tune.throttle, "engine": tune.engine.throttle},
+	"subject": engine.path,
+	"at": "tune.throttle",
+	"case": "map",
+	"figures": {"fitted": engine.throttle, "other": engine.tune.throttle},
 } if {
-	some tune in input.tunes
-	tune.throttle != tune.engine.throttle
+	some engine in input.engines
+	engine.throttle != engine.tune.throttle
+}
+
+findings contains {
+	"subject": engine.path,
+	"at": "car.throttle",
+	"case": "pedal",
+	"figures": {"fitted": engine.throttle, "other": engine.car.throttle},
+} if {
+	some engine in input.engines
+	engine.throttle != engine.car.throttle
 }

@@ -4,26 +4,59 @@ import data.lib.cases_test as trial
 import data.rules.tune.throttle_kind
 
 cases := {
-	"a motor for a cable": {
-		"input": {"tunes": [{"path": "driveline.tune", "throttle": "electronic", "engine": {"path": "driveline.engine", "throttle": "cable"}}]},
-		"want": [{
-			"subject": "driveline.tune",
-			"at": "throttle",
-			"also": ["driveline.engine"],
-			"figures": {"map": "electronic", "engine": "cable"},
-		}],
-	},
-	"a cable for a cable": {
-		"input": {"tunes": [{"path": "driveline.tune", "throttle": "cable", "engine": {"path": "driveline.engine", "throttle": "cable"}}]},
+	"all of one kind": {
+		"input": {
+			"engines": [{
+				"path": "driveline.engine",
+				"throttle": "cable",
+				"tune": {"throttle": "cable"},
+				"car": {"throttle": "cable"},
+			}],
+		},
 		"want": [],
 	},
+	"another map": {
+		"input": {
+			"engines": [{
+				"path": "driveline.engine",
+				"throttle": "cable",
+				"tune": {"throttle": "electronic"},
+				"car": {"throttle": "cable"},
+			}],
+		},
+		"want": [{
+			"subject": "driveline.engine",
+			"case": "map",
+			"at": "tune.throttle",
+			"figures": {"fitted": "cable", "other": "electronic"},
+		}],
+	},
+	"another pedal": {
+		"input": {
+			"engines": [{
+				"path": "driveline.engine",
+				"throttle": "cable",
+				"tune": {"throttle": "cable"},
+				"car": {"throttle": "electronic"},
+			}],
+		},
+		"want": [{
+			"subject": "driveline.engine",
+			"case": "pedal",
+			"at": "car.throttle",
+			"figures": {"fitted": "cable", "other": "electronic"},
+		}],
+	},
 	"nothing said": {
-		"input": {"tunes": [{"path": "driveline.tune"}]},
-		"want": [{"subject": "driveline.tune", "missing": ["throttle", "engine.throttle"]}],
+		"input": {"engines": [{"path": "driveline.engine"}]},
+		"want": [{
+			"subject": "driveline.engine",
+			"missing": ["throttle", "tune.throttle", "car.throttle"],
+		}],
 	},
 }
 
 test_cases[name] if {
 	some name, each in cases
-	trial.agrees(throttle_kind, "tunes", each.want) with input as each.input
+	trial.agrees(throttle_kind, "engines", each.want) with input as each.input
 }

@@ -1,0 +1,30 @@
+package rules.mounts.unmet_test
+
+import data.lib.cases_test as trial
+import data.rules.mounts.unmet
+
+cases := {
+	"met by nothing": {
+		"input": {"drive_mounts": [{"path": "driveline.mounts.left", "light": false}]},
+		"want": [{"subject": "driveline.mounts.left"}],
+	},
+	"not said whether it is light": {
+		"input": {"drive_mounts": [{"path": "driveline.mounts.left"}]},
+		"want": [{"subject": "driveline.mounts.left"}],
+	},
+	"met": {
+		"input": {
+			"drive_mounts": [{"path": "driveline.mounts.left", "light": false, "met_by": ["mounts.left"]}],
+		},
+		"want": [],
+	},
+	"a box on its loom": {
+		"input": {"drive_mounts": [{"path": "driveline.mounts.left", "light": true}]},
+		"want": [],
+	},
+}
+
+test_cases[name] if {
+	some name, each in cases
+	trial.agrees(unmet, "drive_mounts", each.want) with input as each.input
+}
