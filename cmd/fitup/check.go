@@ -6,18 +6,18 @@ import (
 
 	"github.com/spf13/cobra"
 
-	"fitup/cmd/fitup/fleet"
 	"fitup/cmd/fitup/report"
 	"fitup/policies"
 	"fitup/policies/config"
-	"fitup/policies/judge"
 	"fitup/spec/document"
 )
 
 type checkOptions struct {
 	on, failOn, config, colour string
+	since, as, baseline        string
 	only, skip, rules, formats []string
 	strict, all                bool
+	staged, writeBaseline      bool
 }
 
 func newCheck() *cobra.Command {
@@ -34,7 +34,16 @@ A PATH may be:
   a driveline   every car that has it fitted, or accepts it (as a trial); by
                 itself if there is none
   a shop file   every car that uses it
+  -             a text on standard input, for the file that --as names
 Without a PATH it is the folder that you are in.
+
+--since tells what a change breaks, mends and leaves: it judges what differs from
+a revision as it was and as it is, a changed driveline or shop file with every
+car that uses it, each side by its own configuration. Only what the change brings
+counts for the exit code. --staged judges what the next commit would hold.
+
+--baseline sets the findings of an old fleet aside until a day, save dangers. See
+"fitup help baseline".
 
 What a rule could not tell, because a figure is not written, is never a pass:
 the report lists what to measure, and what waits for it.
@@ -44,7 +53,10 @@ call is wrong, 3 a rule is broken. See "fitup help exit-codes".`,
 		Example: `  fitup check
   fitup check cars/blue.toml --only fuel,lines
   fitup check cars --fail-on danger --format text --format json=report.json
-  fitup check cars --on 2027-04-01`,
+  fitup check cars --on 2027-04-01
+  fitup check cars --since main...
+  fitup check --staged --since HEAD
+  fitup check - --as cars/blue.toml < unsaved.toml`,
 		ValidArgsFunction: specFiles,
 		RunE: func(cmd *cobra.Command, args []string) error {
 			return runCheck(cmd, o, args)
@@ -58,6 +70,11 @@ call is wrong, 3 a rule is broken. See "fitup help exit-codes".`,
 	flags.BoolVar(&o.strict, "strict", false, "what could not be told makes the exit code 1 too")
 	flags.StringArrayVar(&o.rules, "rules", nil, "`DIR` with rules of your own; may be given several times")
 	flags.StringVar(&o.config, "config", "", "configuration `FILE`, or none\n(default the nearest .fitup.toml upward)")
+	flags.StringVar(&o.since, "since", "", "tell what has changed since a `REVISION`; A...B is where A and B parted")
+	flags.BoolVar(&o.staged, "staged", false, "judge the index of git, not the work tree")
+	flags.StringVar(&o.as, "as", "", "`FILE` that the text on standard input is for")
+	flags.StringVar(&o.baseline, "baseline", "", "`FILE` of findings to set aside until its last day")
+	flags.BoolVar(&o.writeBaseline, "write-baseline", false, "make that file; if it is there, take out what is mended")
 	flags.BoolVar(&o.all, "all", false, "print every key to measure, not only the first")
 	addFormat(cmd, &o.formats, report.CheckForms)
 	addColour(cmd, &o.colour)
@@ -87,28 +104,30 @@ func runCheck(cmd *cobra.Command, o checkOptions, paths []string) error {
 	if len(paths) == 0 {
 		paths = []string{"."}
 	}
-	specs, err := fleet.Open(paths, o.config)
+	calls, err := findCalls(cmd, o, paths)
 	if err != nil {
 		return err
 	}
-	engine, err := specs.Config.Engine(cmd.Context(), choice)
+	defer calls.close()
+	judge := judging{cmd.Context(), choice, date}
+	rules := judge.rules(calls.now)
+	before := judge.before(calls.change, rules)
+	now, err := judge.state(calls.now, rules)
 	if err != nil {
 		return err
 	}
-	run := judge.Run{
-		Engine: engine, Outfit: specs.Outfit, Date: date, Fleet: specs.Fleet,
-		Whole: specs.Whole && len(choice.Only)+len(choice.Skip)+len(specs.Config.Skip) == 0,
-	}
-	found, err := run.Judge(cmd.Context(), specs.Compositions)
-	if err != nil {
+	if err := o.cover(cmd, now); err != nil {
 		return err
 	}
-	found.Read, found.Problems, found.Notes = specs.Read, specs.Problems, specs.Notes
-	found.Taken = specs.Config.Taken(engine, choice)
-	fail := specs.Config.Fails(choice)
+	if calls.change != nil {
+		if err := o.compare(calls.change, before, now); err != nil {
+			return err
+		}
+	}
+	specs, fail := now.specs, now.specs.Config.Fails(choice)
 	check := &report.Check{
-		Report: found, Version: version(), Config: specs.Config.Name, ConfigDigest: specs.Config.Digest,
-		FailOn: string(fail), Strict: o.strict, Rules: len(engine.Rules()), Skipped: specs.Skipped, Unread: specs.Unread,
+		Report: now.Report, Version: version(), Config: specs.Config.Name, ConfigDigest: specs.Config.Digest,
+		FailOn: string(fail), Strict: o.strict, Rules: len(now.engine.Rules()), Skipped: specs.Skipped, Unread: specs.Unread,
 	}
 	style.All, style.Shown = o.all, shownFrom(specs.Tree.Root)
 	if err := write(cmd, outputs, check, style); err != nil {
@@ -117,9 +136,25 @@ func runCheck(cmd *cobra.Command, o checkOptions, paths []string) error {
 	return judged(check, fail)
 }
 
+// begin starts what can be done meanwhile. The function that it returns waits for
+// the end.
+func begin[T any](do func() (T, error)) (wait func() (T, error)) {
+	var result T
+	var err error
+	done := make(chan struct{})
+	go func() {
+		defer close(done)
+		result, err = do()
+	}()
+	return func() (T, error) {
+		<-done
+		return result, err
+	}
+}
+
 // choiceOf reads the flags that choose rules.
 func choiceOf(o checkOptions) (config.Choice, error) {
-	choice := config.Choice{Only: o.only, Skip: o.skip, Schema: document.Schema()}
+	choice := config.Choice{Only: o.only, Skip: o.skip, Schema: document.Schema}
 	if o.failOn != "" {
 		level, err := config.ParseFailLevel(o.failOn)
 		if err != nil {

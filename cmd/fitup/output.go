@@ -2,6 +2,8 @@ package main
 
 import (
 	"bytes"
+	"errors"
+	"io/fs"
 	"os"
 	"path/filepath"
 	"slices"
@@ -108,13 +110,44 @@ func write[T any](cmd *cobra.Command, outputs []output[T], data T, style report.
 	return nil
 }
 
-// writeFile leaves a file alone that holds the text already, so that a watcher
-// is not woken for nothing.
+// writeFile writes a file whole or not at all. It leaves one alone that holds the
+// text already, so that a watcher is not woken for nothing.
 func writeFile(name string, text []byte) error {
-	if old, err := os.ReadFile(name); err == nil && bytes.Equal(old, text) {
-		return nil
+	mode := os.FileMode(0o644)
+	switch info, err := os.Stat(name); {
+	case err != nil:
+	case !info.Mode().IsRegular(): // a pipe, say
+		return os.WriteFile(name, text, mode)
+	default:
+		mode = info.Mode().Perm()
+		if old, err := os.ReadFile(name); err == nil && bytes.Equal(old, text) {
+			return nil
+		}
 	}
-	return os.WriteFile(name, text, 0o644)
+	if real, err := filepath.EvalSymlinks(name); err == nil {
+		name = real // the link stays
+	}
+	part, err := os.CreateTemp(filepath.Dir(name), "."+filepath.Base(name)+".*")
+	if failed, ok := errors.AsType[*fs.PathError](err); ok {
+		failed.Path = name // not that of the part
+	}
+	if err != nil {
+		return err
+	}
+	_, err = part.Write(text)
+	if err == nil {
+		err = part.Chmod(mode)
+	}
+	if closed := part.Close(); err == nil {
+		err = closed
+	}
+	if err == nil {
+		err = os.Rename(part.Name(), name)
+	}
+	if err != nil {
+		os.Remove(part.Name())
+	}
+	return err
 }
 
 // addColour adds --color.

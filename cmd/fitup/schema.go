@@ -1,7 +1,10 @@
 package main
 
 import (
+	"bytes"
 	"maps"
+	"os"
+	"path/filepath"
 	"slices"
 
 	"github.com/spf13/cobra"
@@ -23,9 +26,13 @@ var schemas = map[string]func() ([]byte, error){
 	"report":    report.JSONSchema,
 }
 
+// edited are the schemas that an editor wants: of the files that people write.
+var edited = []string{"car", "config", "driveline", "shop"}
+
 func newSchema() *cobra.Command {
 	names := slices.Sorted(maps.Keys(schemas))
-	return &cobra.Command{
+	var folder string
+	cmd := &cobra.Command{
 		Use:   "schema car|driveline|shop|config|input|report",
 		Short: "Print the JSON Schema of a file",
 		Long: `Schema prints the JSON Schema of what fitup reads or prints:
@@ -36,12 +43,23 @@ func newSchema() *cobra.Command {
   report                 what "fitup check --format json" prints
 
 Many editors take the schema of a TOML file from a remark in its first line:
-  #:schema ./car.schema.json`,
-		Example: `  fitup schema car > car.schema.json
-  fitup schema report > report.schema.json`,
+  #:schema .schema/car.schema.json
+
+With --write it writes car, config, driveline and shop, each to a file
+NAME.schema.json in a folder, for such remarks.`,
+		Example: `  fitup schema report > report.schema.json
+  fitup schema --write cars/.schema`,
 		ValidArgs: names,
-		Args:      arguments(1, 1),
 		RunE: func(cmd *cobra.Command, args []string) error {
+			if folder != "" {
+				if err := arguments(0, 0)(cmd, args); err != nil {
+					return err
+				}
+				return writeSchemas(folder)
+			}
+			if err := arguments(1, 1)(cmd, args); err != nil {
+				return err
+			}
 			schema, ok := schemas[args[0]]
 			if !ok {
 				if near := nearest.To(args[0], names); near != "" {
@@ -53,8 +71,30 @@ Many editors take the schema of a TOML file from a remark in its first line:
 			if err != nil {
 				return err
 			}
-			_, err = cmd.OutOrStdout().Write(append(text, '\n'))
+			_, err = cmd.OutOrStdout().Write(oneNewline(text))
 			return err
 		},
 	}
+	cmd.Flags().StringVar(&folder, "write", "", "write the schemas for editors into `DIR`")
+	return cmd
 }
+
+// writeSchemas writes the schemas that an editor wants into a folder.
+func writeSchemas(folder string) error {
+	if err := os.MkdirAll(folder, 0o777); err != nil {
+		return callErrorf("%w; give --write a folder", err)
+	}
+	for _, name := range edited {
+		text, err := schemas[name]()
+		if err != nil {
+			return err
+		}
+		if err := writeFile(filepath.Join(folder, name+".schema.json"), oneNewline(text)); err != nil {
+			return callErrorf("%w; give --write a folder that can be written", err)
+		}
+	}
+	return nil
+}
+
+// oneNewline ends a text as a file should end.
+func oneNewline(text []byte) []byte { return append(bytes.TrimRight(text, "\n"), '\n') }

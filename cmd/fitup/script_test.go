@@ -30,6 +30,9 @@ func TestScripts(t *testing.T) {
 		RequireUniqueNames:  true,
 		Setup: func(env *testscript.Env) error {
 			env.Setenv("NO_COLOR", "")
+			for name, value := range gitSettings {
+				env.Setenv(name, value)
+			}
 			return os.CopyFS(filepath.Join(env.WorkDir, "own"), os.DirFS(filepath.Join("..", "..", "testdata", "scripts", "own")))
 		},
 		Cmds: map[string]func(*testscript.TestScript, bool, []string){
@@ -40,6 +43,13 @@ func TestScripts(t *testing.T) {
 			"unpaint": unpaint,
 		},
 	})
+}
+
+// gitSettings make commits, and so their ids, the same for everybody.
+var gitSettings = map[string]string{
+	"GIT_CONFIG_GLOBAL": os.DevNull, "GIT_CONFIG_NOSYSTEM": "1",
+	"GIT_AUTHOR_NAME": "Bench", "GIT_AUTHOR_EMAIL": "bench@example.org", "GIT_AUTHOR_DATE": "2026-03-01T12:00:00Z",
+	"GIT_COMMITTER_NAME": "Bench", "GIT_COMMITTER_EMAIL": "bench@example.org", "GIT_COMMITTER_DATE": "2026-03-01T12:00:00Z",
 }
 
 // exits CODE PROGRAM [ARG...] runs a program and asks for its exit code.

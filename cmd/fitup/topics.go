@@ -56,3 +56,31 @@ told at the end of every report.
   free_run = "20 in"`,
 	}
 }
+
+func newHelpBaseline() *cobra.Command {
+	return &cobra.Command{
+		Use:   "baseline",
+		Short: "How to take fitup up on an old fleet",
+		Long: `A baseline is a file that lists the findings that were there when you began, so
+that what is new stands out. Make it once, commit it, and judge with it:
+
+  fitup check cars --baseline cars/old.txt --write-baseline
+  fitup check cars --baseline cars/old.txt
+
+It covers a finding by rule, case, file and subject, so that it stays covered
+when the file is edited elsewhere. It never covers a danger. It holds until one
+day for the whole file, six months on unless you write another; after it all that
+it covered is in force again. A line that covers nothing any more is told of.
+
+Where the file is there, --write-baseline takes out the lines of what has been
+mended, and never adds one: what is new is mended, or waived with a reason. Lines
+of cars that the call was not about are left alone.
+
+The file is made of lines, sorted, so that changes merge: remarks that begin with
+#, one line
+
+  until 2027-03-31
+
+and one line for each finding.`,
+	}
+}

@@ -18,6 +18,7 @@ import (
 	"fitup/policies"
 	"fitup/spec"
 	"fitup/spec/source"
+	"fitup/spec/swap"
 	"fitup/spec/tree"
 )
 
@@ -30,6 +31,7 @@ type Config struct {
 	Rules   []policies.Folder // the workshop's own rules
 	Skip    []string          // AREA or AREA.NAME
 	Limits  map[string]string // by AREA.RULE.NAME, as written
+	Effort  swap.Weights      // planning weights that are not the table's
 
 	root string
 	file *source.File

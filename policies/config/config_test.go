@@ -2,6 +2,10 @@ package config
 
 import (
 	"encoding/json"
+	"errors"
+	"fmt"
+	"os"
+	"path/filepath"
 	"strings"
 	"testing"
 	"testing/fstest"
@@ -12,6 +16,7 @@ import (
 
 	"fitup/policies"
 	"fitup/policies/judge"
+	"fitup/spec/swap"
 	"fitup/spec/tree"
 )
 
@@ -77,6 +82,10 @@ skip    = ["fuel", "lines.velocity"]
 
 [limits.lines.support_spacing]
 free_run = "30 in"
+
+[effort.joint]
+banjo = "7 min"
+37-flare = "90 s"
 `)
 	if err != nil {
 		t.Fatal(err)
@@ -84,10 +93,11 @@ free_run = "30 in"
 	if len(c.Rules) != 1 || c.Rules[0].Name != "bench" {
 		t.Errorf("rules: %v", c.Rules)
 	}
-	got := []any{c.FailOn, c.Exclude, c.Skip, c.Limits}
+	got := []any{c.FailOn, c.Exclude, c.Skip, c.Limits, c.Effort}
 	want := []any{
 		FailLevel("danger"), []string{"cars/old-*", "cars/yard", "spare.toml"}, []string{"fuel", "lines.velocity"},
 		map[string]string{"lines.support_spacing.free_run": "30 in"},
+		swap.Weights{"joint.banjo": 420, "joint.37-flare": 90},
 	}
 	if diff := cmp.Diff(want, got); diff != "" {
 		t.Error(diff)
@@ -99,14 +109,15 @@ free_run = "30 in"
 }
 
 // Each problem is told at its place with what would be right, and the schema for
-// editors refuses what is refused here for its shape.
+// editors refuses what is refused here for its shape. With FITUP_SHAPES=DIR it
+// leaves the texts in DIR/seen and DIR/beyond for a checker of other making.
 func TestReadRefuses(t *testing.T) {
 	schema := compiled(t)
-	for _, test := range []struct {
+	for i, test := range []struct {
 		text, want string
 		shape      bool // the schema can see it
 	}{
-		{`skpi = ["fuel"]`, `1:1: "skpi" is not a key of a configuration; its keys are fail-on, exclude, rules, skip, limits`, true},
+		{`skpi = ["fuel"]`, `1:1: "skpi" is not a key of a configuration; its keys are fail-on, exclude, rules, skip, limits, effort`, true},
 		{`limit = 1`, `1:1: "limit" is not a key of a configuration; did you mean "limits"?`, true},
 		{`fail-on = "fatal"`, `1:11: found "fatal"; "danger", "fault", "advice" or "never"`, true},
 		{`fail-on = 3`, `1:11: found 3; "danger", "fault", "advice" or "never"`, true},
@@ -121,6 +132,10 @@ func TestReadRefuses(t *testing.T) {
 		{`limits = 3`, `1:10: found 3; [limits.AREA.RULE]`, true},
 		{"[limits]\nlines = \"3 m\"", `2:9: found "3 m"; [limits.AREA.RULE]`, true},
 		{"[limits.lines]\nspacing = \"3 m\"", `2:11: found "3 m"; NAME = "20 in" for each limit`, true},
+		{`effort = "much"`, `1:10: found "much"; [effort.SET]`, true},
+		{"[effort.joint]\nbanjo = 5", `2:9: found 5; minutes with their unit, such as "4 min"`, true},
+		{"[effort.joint]\nbanjo = \"5 kg\"", `2:9: found "5 kg"; minutes with their unit, such as "4 min"`, false},
+		{"[effort.joint]\nbanyo = \"5 min\"", `2:1: no effort is called joint.banyo; did you mean joint.banjo?`, false},
 		{"[limits.lines.spacing]\nfree = 3", `2:8: found 3; a value with its unit, such as "20 in"`, true},
 	} {
 		_, err := read(t, test.text)
@@ -129,6 +144,13 @@ func TestReadRefuses(t *testing.T) {
 		}
 		if refused := schema.Validate(decoded(t, test.text)) != nil; refused != test.shape {
 			t.Errorf("%s: the schema refuses it: %v, want %v", test.text, refused, test.shape)
+		}
+		if leave := os.Getenv("FITUP_SHAPES"); leave != "" {
+			folder := filepath.Join(leave, map[bool]string{true: "seen", false: "beyond"}[test.shape])
+			text := "#:schema ../config.schema.json\n" + test.text + "\n"
+			if err := errors.Join(os.MkdirAll(folder, 0o777), os.WriteFile(filepath.Join(folder, fmt.Sprintf("config-%02d.toml", i)), []byte(text), 0o666)); err != nil {
+				t.Fatal(err)
+			}
 		}
 	}
 	if _, err := read(t, "fail-on = \n"); err == nil || !strings.HasPrefix(err.Error(), "cars/.fitup.toml:1:") {

@@ -19,7 +19,7 @@ type Choice struct {
 	FailOn     FailLevel // "" leaves it to the configuration
 	Only, Skip []string
 	Rules      []policies.Folder
-	Schema     []byte // of the document, for the workshop's own rules
+	Schema     func() []byte // of the document, for the workshop's own rules
 }
 
 // A NameError is a flag that names no rule.

@@ -4,14 +4,18 @@ import (
 	"fmt"
 	"io/fs"
 	"maps"
+	"math"
 	"path"
 	"slices"
 	"strings"
 
 	"fitup/policies"
+	"fitup/policies/tables"
 	"fitup/spec/nearest"
 	"fitup/spec/source"
+	"fitup/spec/swap"
 	"fitup/spec/tree"
+	"fitup/spec/unit"
 )
 
 // A key is one key that the file may hold: the one place for its name, meaning,
@@ -42,6 +46,7 @@ func init() {
 		{"rules", "folders of the workshop's own rules, relative to this file", texts, (*reader).rules},
 		{"skip", "rules not to ask: AREA, or AREA.NAME", texts, (*reader).skip},
 		{"limits", "the workshop's own limits, in tables [limits.AREA.RULE]", byArea, (*reader).limits},
+		{"effort", "the workshop's own planning weights for a swap, in tables [effort.SET]", byRule, (*reader).effort},
 	}
 }
 
@@ -142,6 +147,44 @@ func (r *reader) limits(raw any) {
 			})
 		})
 	})
+}
+
+// effort reads [effort.SET] NAME = "4 min".
+func (r *reader) effort(raw any) {
+	r.Effort = swap.Weights{}
+	known := effortNames()
+	r.table("effort", raw, "[effort.SET]", func(set string, raw any) {
+		r.table(set, raw, `NAME = "4 min" for each weight`, func(path string, raw any) {
+			name := strings.TrimPrefix(path, "effort.")
+			if !slices.Contains(known, name) {
+				want := "a set is joint, fixing or extra, as in " + known[0]
+				if near := nearest.To(name, known); near != "" {
+					want = fmt.Sprintf("did you mean %s?", near)
+				}
+				span, _ := r.file.Key(path)
+				r.problems = append(r.problems, source.Problem{Path: path, Span: span, Message: fmt.Sprintf("no effort is called %s", name), Want: want})
+				return
+			}
+			written, _ := raw.(string)
+			weight, err := unit.ParseNonNegative(written, unit.Duration)
+			if err != nil {
+				r.problem(path, `minutes with their unit, such as "4 min"`, "found %s", found(raw))
+				return
+			}
+			r.Effort[name] = swap.Seconds(math.Round(weight.SI))
+		})
+	})
+}
+
+// effortNames are the planning weights that there are, as SET.NAME.
+func effortNames() []string {
+	var names []string
+	table := tables.Named([]string{"effort"})["effort"].(map[string]any)
+	for _, raw := range table["rows"].([]any) {
+		row := raw.(map[string]any)
+		names = append(names, fmt.Sprintf("%s.%s", row["set"], row["name"]))
+	}
+	return names
 }
 
 // table calls visit for each entry of a table, with its key path.

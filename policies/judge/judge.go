@@ -61,6 +61,8 @@ type opinion struct {
 	judged   int
 	areas    map[string]bool
 	faults   []policies.Fault
+	unclear  map[string][]Location // by rule
+	subjects map[string]int        // by rule, for every rule that held
 }
 
 func (r *Run) one(ctx context.Context, c *spec.Composition) (opinion, error) {
@@ -75,7 +77,7 @@ func (r *Run) one(ctx context.Context, c *spec.Composition) (opinion, error) {
 }
 
 func (v *verdict) opinion(engine *policies.Engine) opinion {
-	o := opinion{areas: map[string]bool{}, faults: v.outcome.Faults}
+	o := opinion{areas: map[string]bool{}, faults: v.outcome.Faults, unclear: map[string][]Location{}, subjects: map[string]int{}}
 	guesses := map[string][]string{}
 	for _, guess := range v.outcome.Guesses {
 		rule, _ := engine.Rule(guess.Rule)
@@ -96,9 +98,15 @@ func (v *verdict) opinion(engine *policies.Engine) opinion {
 			o.unjudged++
 		}
 		o.wants = append(o.wants, v.wants(rule, gap)...)
+		of := gap.Subject
+		if gap.Collection != "" {
+			of = document.CollectionKey(gap.Collection)
+		}
+		o.unclear[rule.ID] = append(o.unclear[rule.ID], v.locate(of))
 	}
 	for rule, subjects := range v.outcome.Judged {
 		o.judged += len(subjects)
+		o.subjects[rule] = len(subjects)
 		if area, _, _ := strings.Cut(rule, "."); len(subjects) > 0 {
 			o.areas[area] = true
 		}
@@ -142,7 +150,7 @@ func inParallel(ctx context.Context, n, workers int, do func(i int) error) error
 }
 
 func (r *Run) gather(compositions []*spec.Composition, opinions []opinion) *Report {
-	report := &Report{Date: r.Date, Digest: r.Engine.Digest()}
+	report := &Report{Date: r.Date, Digest: r.Engine.Digest(), Asked: r.Engine.Rules()}
 	report.Faults = append(report.Faults, r.Engine.Faults()...)
 	g := gatherer{report: report, shared: map[string]int{}, measures: map[string]*Measure{}, areas: map[string]bool{}}
 	for i, o := range opinions {
@@ -182,9 +190,18 @@ type gatherer struct {
 }
 
 func (g *gatherer) add(c *spec.Composition, o opinion) {
+	found := map[string][]string{}
 	for _, f := range o.findings {
-		g.enter(f, c)
+		found[f.Rule] = append(found[f.Rule], g.enter(f, c))
 	}
+	of := Account{File: main(c).Name, Alone: c.Car == nil}
+	if c.Trial {
+		of.With = c.Driveline.Name
+	}
+	for _, rule := range slices.Sorted(maps.Keys(o.subjects)) {
+		of.Judgements = append(of.Judgements, Judgement{rule, o.subjects[rule], o.unclear[rule], found[rule]})
+	}
+	g.report.Accounts = append(g.report.Accounts, of)
 	for _, w := range o.wants {
 		g.note(w)
 	}
@@ -197,11 +214,11 @@ func (g *gatherer) add(c *spec.Composition, o opinion) {
 }
 
 // enter adds a finding; one that lies wholly in a shared file is told once, with
-// the cars that see it.
-func (g *gatherer) enter(f Finding, c *spec.Composition) {
+// the cars that see it. It returns the identity that the finding is told under.
+func (g *gatherer) enter(f Finding, c *spec.Composition) string {
 	if c.Car == nil || f.File == c.Car.Name || slices.ContainsFunc(f.Also, func(l Location) bool { return l.File == c.Car.Name }) {
 		g.report.Findings = append(g.report.Findings, f)
-		return
+		return f.Identity()
 	}
 	f.With = ""
 	id := f.Identity()
@@ -215,6 +232,7 @@ func (g *gatherer) enter(f Finding, c *spec.Composition) {
 	if !slices.Contains(shared.SeenBy, c.Car.Name) {
 		shared.SeenBy = append(shared.SeenBy, c.Car.Name)
 	}
+	return id
 }
 
 func (g *gatherer) finish() {

@@ -3,7 +3,6 @@ package judge
 import (
 	"fmt"
 	"slices"
-	"strconv"
 	"strings"
 
 	"fitup/policies"
@@ -42,7 +41,7 @@ func (v *verdict) print(rule *policies.Rule, subject string, kind policies.Figur
 	case isNumber && dimension.Known():
 		return unit.Format(si, dimension, v.unitLike(rule, subject, kind.Like, dimension))
 	case isNumber:
-		return strconv.FormatFloat(si, 'f', -1, 64)
+		return unit.Format(si, unit.Ratio, "") // a plain number: its figures, no more than can be meant
 	}
 	switch list := value.(type) {
 	case []any:

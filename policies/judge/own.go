@@ -2,8 +2,9 @@ package judge
 
 import "fitup/policies"
 
-// Findings of the tool's own: about waivers, which no rule can see because they
-// are about rules, and about a fleet, which no single document shows.
+// Findings of the tool's own: about waivers and baselines, which no rule can see
+// because they are about rules, and about a fleet, which no single document
+// shows.
 var (
 	waiverExpired = own("expired", policies.LevelFault, policies.Rule{
 		Title:       "A waiver that has run out",
@@ -41,15 +42,38 @@ var (
 		Message:     "{driveline} is also written as fitted in {others}",
 		Fix:         "write driveline = \"none\" in the car that it left",
 	})
+	baselineExpired = baseline("expired", policies.LevelFault, policies.Rule{
+		Title:       "A baseline that has run out",
+		Description: "A baseline gives a workshop time to work an old list down. After its last day the findings that it covered are in force again.",
+		Message:     "the baseline ran out on {day}: what it covered is in force again ({count})",
+		Fix:         "mend what it covered, or look at it again and write a new last day",
+	})
+	baselineRefused = baseline("danger", policies.LevelFault, policies.Rule{
+		Title:       "A baseline with a danger in it",
+		Description: "A baseline puts faults and advice off. A danger is made good, or set aside by a waiver that says why, if it may be.",
+		Message:     "{finding} is a danger, and no baseline covers one",
+		Fix:         "make the danger good and take the line out",
+	})
+	baselineStale = baseline("stale", policies.LevelAdvice, policies.Rule{
+		Title:       "A line of a baseline that covers nothing",
+		Description: "What it was written for is mended or gone. Left in, it would hide the next fault of the same kind.",
+		Message:     "nothing is found any more of {finding}",
+		Fix:         "take the line out: --write-baseline does",
+	})
 )
 
 // Own lists the tool's own rules, for those who print or name rules.
 func Own() []*policies.Rule {
-	return []*policies.Rule{fittedTwice, waiverExpired, waiverRefused, waiverUnknownRule, waiverUnknownSubject, waiverUnused}
+	return []*policies.Rule{baselineRefused, baselineExpired, baselineStale, fittedTwice, waiverExpired, waiverRefused, waiverUnknownRule, waiverUnknownSubject, waiverUnused}
 }
 
 func own(name string, level policies.Level, r policies.Rule) *policies.Rule {
 	r.Area, r.Subject = "waiver", "waivers"
+	return complete(name, level, r)
+}
+
+func baseline(name string, level policies.Level, r policies.Rule) *policies.Rule {
+	r.Area, r.Subject = "baseline", "baseline"
 	return complete(name, level, r)
 }
 

@@ -7,12 +7,12 @@ import (
 	"fitup/spec"
 )
 
-// main is the file that a verdict is about.
-func (v *verdict) main() *spec.File {
-	if v.Car != nil {
-		return v.Car
+// main is the file that a composition is about.
+func main(c *spec.Composition) *spec.File {
+	if c.Car != nil {
+		return c.Car
 	}
-	return v.Driveline
+	return c.Driveline
 }
 
 // file finds the file that a document path is in, and the key path within it.
@@ -23,7 +23,7 @@ func (v *verdict) file(path string) (*spec.File, string) {
 	if rest, ok := strings.CutPrefix(path, "shop."); ok && v.Shop != nil {
 		return v.Shop, rest
 	}
-	return v.main(), path
+	return main(v.Composition), path
 }
 
 // locate turns a document path into a place in a file.
@@ -49,8 +49,12 @@ func (v *verdict) place(rule *policies.Rule, found policies.Finding) Finding {
 	if found.At != "" {
 		// The place is that of the field, but the finding stays known by its
 		// subject.
-		at := v.doc.Resolve(rule.Subject, found.Subject, found.At).Path
-		if file, key := v.file(at); file.Name == f.File {
+		at := v.doc.Resolve(rule.Subject, found.Subject, found.At)
+		if at.By != "" { // it is written in another file, and named in this one
+			f.See = append(f.See, v.locate(at.Path))
+			at.Path = at.By
+		}
+		if file, key := v.file(at.Path); file.Name == f.File {
 			f.Place = file.Place(file.Find(key))
 		}
 	}

@@ -21,12 +21,35 @@ type Report struct {
 	Notes    []Problem        // what was read, but cannot be judged as it is written
 	Findings []Finding        // in force, sorted by file, place and rule
 	Waived   []Finding        // set aside, with the waiver
+	Covered  []Finding        // set aside by the baseline
 	Measures []Measure        // what to write so that more can be told, most wanted first
 	Faults   []policies.Fault // rules that broke
 	Taken    Taken            // what configuration and flags took away
 	Areas    []string         // areas that judged anything, sorted
 	Unjudged int              // danger rules that could not tell, by subject
 	Judged   int              // judgements made: rule and subject
+
+	Asked    []*policies.Rule // the rules that there were to ask, by id
+	Accounts []Account        // of each composition, in the order that they were given in
+	Waivers  []Waiver         // all that hold, whether they set anything aside or not
+	Baseline *Baseline        // that set findings aside; nil for none
+	Change   *Change          // what became of the findings of an earlier state; nil if none was judged
+}
+
+// An Account is what was made of one composition, rule by rule.
+type Account struct {
+	File       string      // of the car, or of a driveline by itself
+	With       string      // the driveline, when it is not the one fitted
+	Alone      bool        // it is a driveline by itself
+	Judgements []Judgement // by the rules that held at its stage and by its rulebooks, by id
+}
+
+// A Judgement is what one rule made of one composition.
+type Judgement struct {
+	Rule     string     // id
+	Subjects int        // to which it applied
+	Unclear  []Location // subjects that it could not tell of, or the collection of which nothing is said
+	Found    []string   // identities of its findings, in force or not
 }
 
 // Read counts the specs that were read.
@@ -77,10 +100,11 @@ type Finding struct {
 	Fix        string
 	Caution    string
 	Sources    []policies.Source
-	Also       []Location
-	Guessed    []string // paths of guesses that it rests on
-	SeenBy     []string // cars that see a finding in a file that they share
-	With       string   // driveline judged with, when it is not the one fitted
+	Also       []Location // other subjects that it is about
+	See        []Location // what it rests on in another file
+	Guessed    []string   // paths of guesses that it rests on
+	SeenBy     []string   // cars that see a finding in a file that they share
+	With       string     // driveline judged with, when it is not the one fitted
 	Rulebook   string
 	Waiver     *Waiver
 	Confidence policies.Confidence
@@ -97,6 +121,8 @@ type Figure struct {
 // A Waiver is why a finding is set aside.
 type Waiver struct {
 	Location
+	Rule  string
+	On    []string // subjects
 	Why   string
 	Until time.Time
 }
@@ -122,6 +148,9 @@ func (f *Finding) Identity() string {
 	}
 	return id
 }
+
+// Identity is what stays of a problem when the file is edited elsewhere.
+func (p *Problem) Identity() string { return "|" + p.File + "|" + p.Path + "|" + p.Message }
 
 // Worst is the highest level among the findings in force; 0 with none.
 func (r *Report) Worst() policies.Level {

@@ -58,7 +58,8 @@ func (r *Run) apply(report *Report, file *spec.File, path string, w *spec.Waiver
 		say(waiverExpired, ".until", "rule", rule.ID, "day", last.Format(time.DateOnly))
 		return
 	}
-	holds := Waiver{Location: locate(file, path), Why: w.Why.V, Until: last}
+	holds := Waiver{Location: locate(file, path), Rule: rule.ID, On: w.On.V, Why: w.Why.V, Until: last}
+	report.Waivers = append(report.Waivers, holds)
 	for _, subject := range w.On.V {
 		key, _, _ := strings.Cut(subject, "#")
 		if _, known := file.Key(key); !known {

@@ -28,6 +28,7 @@ type Selection struct {
 	Notes        []judge.Problem
 	Skipped      []string // cars and drivelines that are not judged, because of problems
 	Unread       []string // what could not be looked at, with the reason
+	Without      []string // folders that are repositories of their own, and are not looked into
 	Fleet        bool     // every car that the call is about is there
 	Whole        bool     // every car and driveline of the tree is there
 }
@@ -40,28 +41,54 @@ func (e CallError) Error() string { return e.Problem + "; " + e.Want }
 // NoConfig is given for the configuration's file to use none.
 const NoConfig = "none"
 
-// Open finds what paths are about. configFile is the configuration to use: "" is
-// the nearest, NoConfig is none.
-func Open(paths []string, configFile string) (*Selection, error) {
+// A Call is what paths name, with the configuration that holds for it, before
+// any spec is read.
+type Call struct {
+	Config *config.Config
+	tree   *tree.Tree
+	paths  []string
+	names  []string // of the paths in the tree
+
+	without []string // folders that are repositories of their own
+	part    bool     // only what a change touches, which may be nothing
+	scope   []string // what the compositions have to be about; nil for no bounds
+}
+
+// Find finds what paths name. configFile is the configuration to use: "" is the
+// nearest, NoConfig is none.
+func Find(paths []string, configFile string) (*Call, error) {
 	t, names, err := openTree(paths)
 	if err != nil {
 		return nil, err
 	}
-	f := &Selection{Tree: t, Outfit: spec.NewOutfit(t)}
-	if f.Config, err = configuration(t, names, paths, configFile); err != nil {
+	c, err := configuration(t, names, paths, configFile)
+	return &Call{Config: c, tree: t, paths: paths, names: names}, err
+}
+
+// Open finds what paths are about, and reads it.
+func Open(paths []string, configFile string) (*Selection, error) {
+	c, err := Find(paths, configFile)
+	if err != nil {
 		return nil, err
 	}
-	s := search{Selection: f, chosen: map[string]bool{}}
-	for _, name := range names {
+	return c.Open()
+}
+
+// Open reads the specs that a call is about.
+func (c *Call) Open() (*Selection, error) {
+	f := &Selection{Tree: c.tree, Config: c.Config, Outfit: spec.NewOutfit(c.tree), Without: c.without}
+	s := search{Selection: f, scope: c.scope, chosen: map[string]bool{}}
+	for _, name := range c.names {
 		if err := s.choose(name); err != nil {
 			return nil, err
 		}
 	}
-	if len(s.chosen)+len(f.Unread) == 0 {
-		return nil, CallError{fmt.Sprintf("no spec in %s", strings.Join(paths, ", ")),
+	if len(s.chosen)+len(f.Unread) == 0 && !c.part {
+		return nil, CallError{fmt.Sprintf("no spec in %s", strings.Join(c.paths, ", ")),
 			"a spec is a file NAME.toml with one of the tables [car], [driveline] and [shop]; `fitup new` prints one to start from"}
 	}
 	s.compose()
+	s.keep()
 	s.tell()
 	return f, nil
 }
@@ -83,6 +110,15 @@ func openTree(paths []string) (*tree.Tree, []string, error) {
 		names = append(names, name)
 	}
 	return first, names, nil
+}
+
+// Configuration reads the configuration that Open would judge a path by.
+func Configuration(path, configFile string) (*config.Config, error) {
+	t, names, err := openTree([]string{path})
+	if err != nil {
+		return nil, err
+	}
+	return configuration(t, names, []string{path}, configFile)
 }
 
 // configuration reads the configuration that holds for all the names.
@@ -129,6 +165,7 @@ func read(t *tree.Tree, name string) (*config.Config, error) {
 // A search goes from names to compositions.
 type search struct {
 	*Selection
+	scope      []string        // of the call
 	chosen     map[string]bool // real names
 	cars       []string        // chosen
 	drivelines []string        // met in a folder
@@ -139,7 +176,7 @@ type search struct {
 
 // choose takes in what is at a name: a spec, or all specs in a folder.
 func (s *search) choose(name string) error {
-	names, err := s.Tree.Specs(name, s.Config.Exclude)
+	names, err := s.Tree.Specs(name, s.excluded())
 	if len(names) == 0 && err != nil {
 		return CallError{err.Error(), "give files and folders that can be read"}
 	}
@@ -223,6 +260,9 @@ func (s *search) around(name string) {
 	}
 }
 
+// excluded are the patterns of what is not looked at.
+func (s *search) excluded() []string { return slices.Concat(s.Config.Exclude, s.Without) }
+
 func (s *search) alone(driveline string) {
 	if c, ok := s.Outfit.Driveline(driveline); ok {
 		s.add(c)
@@ -260,7 +300,7 @@ func (s *search) everySpec() []string {
 		for _, p := range s.Outfit.Problems() {
 			s.concerned[p.File] = true
 		}
-		names, err := s.Tree.Specs(".", s.Config.Exclude)
+		names, err := s.Tree.Specs(".", s.excluded())
 		s.unread(err)
 		s.scanned = names
 	}
@@ -314,7 +354,7 @@ func (s *search) tell() {
 		// the call is about, and so may a file that cannot be read; a TOML file of
 		// some other program is none of our business.
 		met := s.scanned != nil && !s.concerned[p.File] && !s.chosen[p.File] && !about[f]
-		if met && f.Kind != spec.KindCar && f.Root != nil {
+		if met && (f.Kind != spec.KindCar && f.Root != nil || !s.inScope(f.Name)) {
 			continue
 		}
 		s.Problems = append(s.Problems, problem(f, p.Problem))

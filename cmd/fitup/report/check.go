@@ -30,6 +30,10 @@ const Closing = "Local codes, the event's own regulations and a licensed inspect
 var CheckForms = []Form[*Check]{
 	{"text", "for a reader at a terminal or on paper", Text},
 	{"json", "everything, for programs (see fitup schema report)", JSON},
+	{"sarif", "SARIF 2.1.0, for code scanning", SARIF},
+	{"github", "annotations of GitHub Actions", GitHub},
+	{"junit", "a test report in JUnit XML", JUnit},
+	{"markdown", "for a job summary, or a comment on a change", Markdown},
 }
 
 // count counts the findings in force of a level.

@@ -34,12 +34,35 @@ type (
 		Unclear    []jsonProblem `json:"unclear" jsonschema_description:"what is written but says too little to be judged"`
 		Findings   []jsonFinding `json:"findings" jsonschema_description:"in force, by file and place"`
 		Waived     []jsonFinding `json:"waived" jsonschema_description:"set aside by a waiver"`
+		Covered    []jsonFinding `json:"covered" jsonschema_description:"set aside by the baseline"`
+		Change     *jsonChange   `json:"change,omitempty" jsonschema_description:"what became of the findings of an earlier state; left out where none was judged"`
 		Measure    []jsonMeasure `json:"measure" jsonschema_description:"what to write so that more can be told, most wanted first"`
 		NotJudged  []string      `json:"not_judged" jsonschema_description:"cars and drivelines with an error in them or in a file that they need"`
 		NotRead    []string      `json:"not_read" jsonschema_description:"what could not be looked at, with the reason"`
 		Taken      jsonTaken     `json:"taken_away" jsonschema_description:"what configuration and flags took away from the judgement"`
 		Faults     []jsonFault   `json:"broken_rules"`
 		Closing    string        `json:"closing"`
+	}
+	jsonChange struct {
+		Since   string      `json:"since"`
+		Appears []jsonTurn  `json:"appears" jsonschema_description:"in force now and not before, with how each stood before"`
+		Goes    []jsonTurn  `json:"goes" jsonschema_description:"in force before and not now, as each was, with how it stands now"`
+		Stays   []string    `json:"stays" jsonschema_description:"identities of findings in force before and now"`
+		Shifts  []jsonShift `json:"shifts" jsonschema_description:"what takes more, or less, away from the judgement than before"`
+		Unread  []string    `json:"not_judged_before"`
+	}
+	jsonTurn struct {
+		Identity string `json:"identity"`
+		Rule     string `json:"rule"`
+		Level    string `json:"level" jsonschema:"enum=danger,enum=fault,enum=advice"`
+		jsonPlace
+		Message string `json:"message"`
+		Other   string `json:"other" jsonschema_description:"how it stands on the other side of the change"`
+	}
+	jsonShift struct {
+		Kind string `json:"kind"`
+		What string `json:"what"`
+		Back bool   `json:"back" jsonschema_description:"it was so before, and is no more"`
 	}
 	jsonTool struct {
 		Name    string `json:"name"`
@@ -86,6 +109,7 @@ type (
 		Confidence string       `json:"confidence" jsonschema:"enum=published,enum=practice,enum=memory"`
 		Rulebook   string       `json:"rulebook"`
 		Also       []jsonPlace  `json:"also"`
+		See        []jsonPlace  `json:"see"`
 		Guesses    []string     `json:"guesses" jsonschema_description:"paths of guesses that it rests on"`
 		SeenBy     []string     `json:"seen_by" jsonschema_description:"cars that see a finding in a file that they share"`
 		With       string       `json:"with,omitempty" jsonschema_description:"driveline it was judged with, when that is not the one fitted"`
@@ -145,7 +169,8 @@ func JSON(c *Check, _ Style) ([]byte, error) {
 		Read:       jsonRead{c.Read.Cars, c.Read.Drivelines, c.Read.Shops},
 		Judgements: c.Judged, Unjudged: c.Unjudged,
 		Problems: each(c.Problems, problemJSON), Unclear: each(c.Notes, problemJSON),
-		Findings: each(c.Findings, findingJSON), Waived: each(c.Waived, findingJSON), Measure: each(c.Measures, measureJSON),
+		Findings: each(c.Findings, findingJSON), Waived: each(c.Waived, findingJSON),
+		Covered: each(c.Covered, findingJSON), Change: changeJSON(c.Change), Measure: each(c.Measures, measureJSON),
 		NotJudged: list(c.Skipped), NotRead: list(c.Unread),
 		Taken: jsonTaken{
 			Loosened: each(c.Taken.Loosened, loosenedJSON), Skipped: list(c.Taken.Skipped), Only: list(c.Taken.Only),
@@ -202,12 +227,25 @@ func loosenedJSON(l policies.Loosened) jsonLoosened {
 	return jsonLoosened{l.Limit, l.Rule, l.Level.String(), l.Was, l.Is}
 }
 
+func changeJSON(c *judge.Change) *jsonChange {
+	if c == nil {
+		return nil
+	}
+	turn := func(t judge.Turn) jsonTurn {
+		return jsonTurn{t.Identity(), t.Rule, t.Level.String(), placeJSON(t.Location), t.Message, string(t.Other)}
+	}
+	return &jsonChange{
+		Since: c.Since, Appears: each(c.Appears, turn), Goes: each(c.Goes, turn), Stays: list(c.Stays), Unread: list(c.Unread),
+		Shifts: each(c.Shifts, func(s judge.Shift) jsonShift { return jsonShift{string(s.Kind), s.What, s.Back} }),
+	}
+}
+
 func findingJSON(f judge.Finding) jsonFinding {
 	out := jsonFinding{
 		Identity: f.Identity(), Rule: f.Rule, Case: f.Case, Level: f.Level.String(), Subject: f.Subject, jsonPlace: placeJSON(f.Location),
 		Message: f.Message, Fix: f.Fix, Caution: f.Caution, Confidence: string(f.Confidence), Rulebook: f.Rulebook,
 		Figures: each(f.Figures, func(g judge.Figure) jsonFigure { return jsonFigure{g.Name, g.Value, g.Dimension, g.Text} }),
-		Sources: each(f.Sources, sourceJSON), Also: each(f.Also, placeJSON), Guesses: list(f.Guessed), SeenBy: list(f.SeenBy), With: f.With,
+		Sources: each(f.Sources, sourceJSON), Also: each(f.Also, placeJSON), See: each(f.See, placeJSON), Guesses: list(f.Guessed), SeenBy: list(f.SeenBy), With: f.With,
 	}
 	if f.Waiver != nil {
 		out.Waiver = &jsonWaiver{placeJSON(f.Waiver.Location), f.Waiver.Why, f.Waiver.Until.Format(time.DateOnly)}

@@ -22,6 +22,7 @@ func Text(c *Check, s Style) ([]byte, error) {
 	t := textCheck{Check: c, Style: s, page: &page{width: s.Width, colour: s.Colour}}
 	t.first()
 	t.files()
+	t.change()
 	t.waived()
 	t.unclear()
 	t.measure()
@@ -46,8 +47,8 @@ func (t *textCheck) first() {
 	if n := t.count(policies.LevelDanger); n > 0 {
 		parts = append(parts, count(n, "danger", "dangers")+" found")
 	}
-	if t.Unjudged > 0 {
-		parts = append(parts, count(t.Unjudged, "danger", "dangers")+" could not be judged: see what to measure")
+	if text := unjudged(t.Check); text != "" {
+		parts = append(parts, text)
 	}
 	if len(parts) > 0 {
 		t.para(0, 0, "%s.", t.paint(red, strings.Join(parts, ", ")))
@@ -60,7 +61,7 @@ func (t *textCheck) files() {
 	for _, p := range t.Problems {
 		names[p.File] = true
 	}
-	for _, f := range t.Findings {
+	for _, f := range t.fresh() {
 		names[f.File] = true
 	}
 	for _, name := range slices.Sorted(maps.Keys(names)) {
@@ -69,7 +70,7 @@ func (t *textCheck) files() {
 				t.problem("error", red, p)
 			}
 		}
-		for _, f := range t.Findings {
+		for _, f := range t.fresh() {
 			if f.File == name {
 				t.finding(f)
 			}
@@ -129,6 +130,9 @@ func (t *textCheck) finding(f judge.Finding) {
 	}
 	for _, l := range f.Also {
 		t.item(2, "also:", "%s %s", t.at(l), l.Path)
+	}
+	for _, l := range f.See {
+		t.item(2, "see:", "%s %s", t.at(l), l.Path)
 	}
 	if len(f.SeenBy) > 0 {
 		t.itemOf("seen by", t.shownList(f.SeenBy))
@@ -222,15 +226,11 @@ func (t *textCheck) measure() {
 		shown = shown[:measuresShown]
 	}
 	for _, m := range shown {
-		waits := count(len(m.Rules), "rule waits", "rules wait")
-		if m.Dangers > 0 {
-			waits += fmt.Sprintf(", %d for a danger", m.Dangers)
-		}
 		asked := ""
 		if m.Asked {
 			asked = " (written \"?\")"
 		}
-		t.para(2, 4, "%s %s%s: %s", t.at(m.Location), m.Path, asked, waits)
+		t.para(2, 4, "%s %s%s: %s", t.at(m.Location), m.Path, asked, waits(m))
 	}
 	if left := len(t.Measures) - len(shown); left > 0 {
 		t.para(2, 4, "and %d more: --all shows them", left)
@@ -244,20 +244,11 @@ func (t *textCheck) taken() {
 	}
 	t.gap()
 	t.para(0, 0, "%s:", t.paint(bold, "Taken away from this judgement"))
-	for _, l := range t.Taken.Loosened {
-		word := "limit"
-		if l.Level == policies.LevelDanger {
-			word = "limit of a danger"
-		}
-		t.item(2, word+":", "%s is %s, looser than %s", l.Limit, l.Is, l.Was)
+	for _, each := range takenAway(t.Taken) {
+		word, what, _ := strings.Cut(each, ": ")
+		t.item(2, word+":", "%s", what)
 	}
-	t.list("rules skipped", t.Taken.Skipped)
-	t.list("no rules but", t.Taken.Only)
-	t.list("specs excluded", t.Taken.Excluded)
-	t.itemOf("fails only from", t.Taken.FailOn)
 }
-
-func (t *textCheck) list(label string, all []string) { t.itemOf(label, strings.Join(all, ", ")) }
 
 // faults prints what broke in the tool.
 func (t *textCheck) faults() {
@@ -272,24 +263,11 @@ func (t *textCheck) faults() {
 // counts is the line of figures.
 func (t *textCheck) counts() {
 	t.gap()
-	r := t.Read
-	t.para(0, 0, "%s read (%s, %s, %s); %s by %s on %s.",
-		count(r.Specs(), "spec", "specs"), count(r.Cars, "car", "cars"), count(r.Drivelines, "driveline", "drivelines"), count(r.Shops, "shop file", "shop files"),
-		count(t.Judged, "judgement", "judgements"), count(t.Rules, "rule", "rules"), t.Date.Format(time.DateOnly))
-	var parts []string
-	if n := len(t.Problems); n > 0 {
-		parts = append(parts, count(n, "error", "errors"))
+	t.para(0, 0, "%s", readText(t.Check))
+	if text := changeTally(t.Check); text != "" {
+		t.para(0, 0, "%s", text)
 	}
-	parts = append(parts, count(t.count(policies.LevelDanger), "danger", "dangers"),
-		count(t.count(policies.LevelFault), "fault", "faults"), count(t.count(policies.LevelAdvice), "piece of advice", "pieces of advice"))
-	if n := len(t.Waived); n > 0 {
-		parts = append(parts, count(n, "finding", "findings")+" waived")
-	}
-	if n := len(t.Measures); n > 0 {
-		parts = append(parts, count(n, "key", "keys")+" to measure")
-	}
-	line := strings.Join(parts, ", ")
-	t.para(0, 0, "%s.", strings.ToUpper(line[:1])+line[1:])
+	t.para(0, 0, "%s", tally(t.Check))
 }
 
 // cautions prints the usual cautions of the areas that a danger stands in.

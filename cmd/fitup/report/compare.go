@@ -1,0 +1,131 @@
+package report
+
+import (
+	"fmt"
+	"strings"
+
+	"fitup/spec/swap"
+)
+
+// A Compared is what `fitup compare` found: two cars, interface by interface.
+type Compared struct {
+	One, Other string // files
+	*swap.Comparison
+}
+
+// CompareForms are all forms of a comparison.
+var CompareForms = []Form[*Compared]{
+	{"text", "for a reader at a terminal or on paper", CompareText},
+	{"json", "everything, for programs", CompareJSON},
+	{"markdown", "for a page to print or to comment on", CompareMarkdown},
+}
+
+// likenessOrder is that of a comparison: what asks for work first.
+var likenessOrder = []swap.Likeness{swap.Differs, swap.OnlyOne, swap.Unknown, swap.Carries, swap.Same}
+
+var likenessTitles = map[swap.Likeness]string{
+	swap.Differs: "Differ: what fits the one does not fit the other", swap.OnlyOne: "Only in one",
+	swap.Unknown: "Cannot tell", swap.Carries: "Differ, and each meets the driveline in the other", swap.Same: "The same",
+}
+
+// chapters lays a comparison out.
+func (c *Compared) chapters() []chapter {
+	var tallied []string
+	pairs := chapter{title: "Interfaces"}
+	for _, likeness := range likenessOrder {
+		p := passage{heading: likenessTitles[likeness]}
+		var short []string
+		n := 0
+		for _, pair := range c.Pairs {
+			if pair.Likeness != likeness {
+				continue
+			}
+			n++
+			switch {
+			case likeness == swap.Same && len(short) > 0 && strings.HasPrefix(short[len(short)-1], pair.Kind+": "):
+				short[len(short)-1] += ", " + pair.Name
+			case likeness == swap.Same:
+				short = append(short, pair.Kind+": "+pair.Name)
+			default:
+				p.lines = append(p.lines, c.pair(pair))
+			}
+		}
+		if p.lines = append(p.lines, remarks(short...)...); n > 0 {
+			tallied = append(tallied, fmt.Sprintf("%s %d", likeness, n))
+			pairs.blocks = append(pairs.blocks, p)
+		}
+	}
+	pairs.blocks = append([]passage{{lines: remarks(count(len(c.Pairs), "interface", "interfaces") + ": " + strings.Join(tallied, ", "))}}, pairs.blocks...)
+	over := chapter{title: "Carries over"}
+	if names := c.CarriesOver(); len(names) > 0 {
+		over.blocks = []passage{{lines: remarks(strings.Join(names, ", "))}}
+	} else {
+		over.blocks = []passage{{lines: remarks("nothing")}}
+	}
+	return []chapter{pairs, over}
+}
+
+func (c *Compared) pair(p swap.Pair) remark {
+	text := p.Kind + " " + p.Name
+	switch {
+	case p.Other == "":
+		text += ": " + c.One + ", " + p.One
+	case p.One == "":
+		text += ": " + c.Other + ", " + p.Other
+	case len(p.Why) > 0:
+		text += ": " + strings.Join(p.Why, "; ")
+	}
+	return remark{text: text}
+}
+
+// CompareText prints a comparison.
+func CompareText(c *Compared, style Style) ([]byte, error) {
+	called := *c
+	called.One, called.Other = style.Shown(c.One), style.Shown(c.Other)
+	t := textCheck{Style: style, page: &page{width: style.Width, colour: style.Colour}}
+	t.para(0, 2, "%s", t.paint(bold, called.One+" against "+called.Other))
+	t.chapters(called.chapters())
+	t.gap()
+	t.para(0, 0, Closing)
+	return []byte(t.String()), nil
+}
+
+// CompareMarkdown prints a comparison as Markdown. Nothing from a spec can be
+// markup in it.
+func CompareMarkdown(c *Compared, _ Style) ([]byte, error) {
+	var m markdownCheck
+	m.line("## %s against %s", c.One, c.Other)
+	m.chapters(c.chapters())
+	m.section("%s", Closing)
+	return []byte(m.String()), nil
+}
+
+type (
+	jsonCompared struct {
+		Version     int        `json:"version"`
+		One         string     `json:"one"`
+		Other       string     `json:"other"`
+		Pairs       []jsonPair `json:"interfaces"`
+		CarriesOver []string   `json:"carries_over"`
+		Closing     string     `json:"closing"`
+	}
+	jsonPair struct {
+		Kind     string   `json:"kind"`
+		Name     string   `json:"name"`
+		One      string   `json:"one,omitempty"`
+		Other    string   `json:"other,omitempty"`
+		Likeness string   `json:"likeness"`
+		Why      []string `json:"why"`
+	}
+)
+
+// CompareJSON prints a comparison, for programs.
+func CompareJSON(c *Compared, _ Style) ([]byte, error) {
+	return indented(jsonCompared{
+		jsonVersion, c.One, c.Other,
+		each(c.Pairs, func(p swap.Pair) jsonPair {
+			return jsonPair{p.Kind, p.Name, p.One, p.Other, string(p.Likeness), list(p.Why)}
+		}),
+		list(c.CarriesOver()), Closing,
+	})
+}
