@@ -152,18 +152,19 @@ func (j *joiner) ports(d *Document) {
 	slices.SortFunc(d.Ports, func(a, b Port) int { return strings.Compare(a.Path, b.Path) })
 }
 
-// A meeting is one half that names its mate.
+// A meeting is one half of what meets.
 type meeting struct {
 	kind, name, on, path, owner string
 	size                        string // of the hose, for an end that leaves it out
 	meet                        spec.Meet
 }
 
-// meetingsIn lists every half of one file that names a mate, in order of path.
+// meetingsIn lists every half of one file that has a mate, in order of path.
 func (j *joiner) meetingsIn(owner string) []meeting {
 	var all []meeting
 	add := func(kind, name, on, key, size string, meet spec.Meet) {
-		if meet.Told() && meet.Port.Given() && strings.Contains(meet.Port.V, ".") {
+		unknown := meet.Port.State == spec.Unsaid || meet.Port.State == spec.Asked // it meets something; nobody says what
+		if meet.Told() && (unknown || strings.Contains(meet.Port.V, ".")) {
 			all = append(all, meeting{kind, name, on, on + "." + key, owner, size, meet})
 		}
 	}
@@ -357,6 +358,8 @@ func (j *joiner) lineEnd(meet spec.Meet, path, owner, size string) *LineEnd {
 // for a gravity drain are not those for a pressure hose.
 func moved(l *Line) string {
 	switch {
+	case l.Suction.State == spec.Asked:
+		return ""
 	case l.Suction.V:
 		return "suction"
 	case l.Falls.Given():

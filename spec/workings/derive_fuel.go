@@ -135,7 +135,7 @@ func (n *notebook) engineFuel() Input {
 // ethanol is the share of ethanol by volume: tested or declared, else what the
 // fuel's name stands for.
 func (n *notebook) ethanol(declared, fuel spec.Leaf) Input {
-	if declared.Said() == spec.Given {
+	if said := declared.Said(); said == spec.Given || said == spec.Asked { // asked: what the name stands for is not enough
 		return n.said("e", declared)
 	}
 	e, row := n.fuelNamed("e", fuel)
