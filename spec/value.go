@@ -54,6 +54,16 @@ func (v Value[T, G]) Or(alternative T) T {
 	return alternative
 }
 
+// Usually returns the value, or what is usual where nothing is said. One that is
+// asked is not known, whatever is usual.
+func (v Value[T, G]) Usually(usual T) T {
+	if v.State == Asked {
+		var unknown T
+		return unknown
+	}
+	return v.Or(usual)
+}
+
 // Decode reads a TOML value into v; see decode.go for who calls it.
 func (v *Value[T, G]) Decode(raw any) error {
 	*v = Value[T, G]{}

@@ -35,14 +35,14 @@ var threadOf = map[string]func(tables.DashRow) string{
 // half works out what an end implies. size and metal stand in for what it leaves
 // out: the size of the hose that it is on, and the usual metal of its file.
 func half(end spec.End, path, owner, size, metal string) *Half {
-	h := &Half{End: end, Path: path, Owner: owner, Size: end.Size.Or(size)}
+	h := &Half{End: end, Path: path, Owner: owner, Size: end.Size.Usually(size)}
 	h.End.Path = ""
 	h.Metal = end.Metal.V
 	if h.Metal == "" && end.Metal.State == spec.Unsaid {
 		h.Metal = metal
 	}
 	form := end.Form.V
-	h.Seal = end.Seal.Or(sealOf[form])
+	h.Seal = end.Seal.Usually(sealOf[form])
 	if angle, cone := seatOf[form]; cone {
 		h.Seat = pointer(angle * math.Pi / 180)
 	}

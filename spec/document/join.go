@@ -238,8 +238,8 @@ func (j *joiner) joint(m meeting, port *Port) Joint {
 	joint := Joint{
 		Subject: Subject{Path: m.path, Name: m.name}, Kind: m.kind, On: m.on, Meet: m.meet,
 		Boundary: strings.HasPrefix(m.meet.Port.V, "driveline."),
-		MakeUp:   m.meet.MakeUp.Or(j.usual(m.owner).MakeUp.V),
-		Wet:      m.meet.Wet.Or(j.usual(m.owner).Wet.V),
+		MakeUp:   m.meet.MakeUp.Usually(j.usual(m.owner).MakeUp.V),
+		Wet:      m.meet.Wet.Usually(j.usual(m.owner).Wet.V),
 	}
 	if m.meet.End.Told() {
 		joint.Here = half(m.meet.End, m.path+".end", m.owner, m.size, j.usualMetal(m.owner))
@@ -326,7 +326,7 @@ func (j *joiner) fluid(service string) string {
 		}
 	case "brake fluid":
 		if j.car != nil {
-			return j.car.Brakes.Fluid.Or(j.car.Clutch.Fluid.V)
+			return j.car.Brakes.Fluid.Usually(j.car.Clutch.Fluid.V)
 		}
 	}
 	return service

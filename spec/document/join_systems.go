@@ -206,7 +206,7 @@ func (j *joiner) fastenings(d *Document) {
 		}
 		d.Fastenings = append(d.Fastenings, Fastening{
 			Subject: Subject{f.Path, f.Path[at+1:]}, Fastening: *f, Holds: p.holds, Critical: p.critical,
-			Tapped: f.Into.Or(p.tapped), Hot: p.hot, Undone: p.undone, Wrench: j.reaches(&f.Torque),
+			Tapped: f.Into.Usually(p.tapped), Hot: p.hot, Undone: p.undone, Wrench: j.reaches(&f.Torque),
 		})
 	}
 	d.Fastenings = []Fastening{}

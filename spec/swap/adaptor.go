@@ -42,10 +42,6 @@ type Chain struct {
 	Buy      []string // what is not in stock
 }
 
-// longestChain is how many adaptors a chain may have: each is a joint more to
-// leak and a lever more on the port (common practice).
-const longestChain = 2
-
 // A Drawer is all adaptors that a chain may be made of: the standard forms and
 // what the shop has.
 type Drawer []Adaptor

@@ -55,9 +55,7 @@ func (p *planner) lists() {
 		{"mounts: rubber, cracks in their tabs", "mounts"},
 		{"bay: pipes, loom chafe, holes in the bulkhead, heat shields", "safety.firewall"},
 	}
-	for i := range p.d.Life {
-		p.plan.Life = append(p.plan.Life, p.d.Life[i])
-	}
+	p.plan.Life = append(p.plan.Life, p.d.Life...)
 	slices.SortStableFunc(p.plan.Life, func(a, b document.LifeItem) int {
 		switch {
 		case a.Calc.Share.Value > b.Calc.Share.Value:

@@ -46,6 +46,19 @@ judges contains {
 	joint.there.form == "V-band"
 }
 
+# A half of an exhaust pipe whose form nobody wrote may be one.
+judges contains {"subject": joint.path, "needs": ["here.form"]} if {
+	some joint in input.joints
+	joint.kind == "pipe"
+	not joint.here.form
+}
+
+judges contains {"subject": joint.path, "needs": ["there.form"]} if {
+	some joint in input.joints
+	joint.kind == "pipe"
+	not joint.there.form
+}
+
 findings contains {
 	"subject": joint.path,
 	"at": "here.outside",
@@ -54,7 +67,19 @@ findings contains {
 	"figures": {"here": joint.here.outside, "there": joint.there.outside},
 } if {
 	some joint in input.joints
-	"V-band" in {joint.here.form, joint.there.form}
+	joint.here.form == "V-band"
+	differs(joint.here.outside, joint.there.outside)
+}
+
+findings contains {
+	"subject": joint.path,
+	"at": "here.outside",
+	"also": [joint.there.path],
+	"case": "outside",
+	"figures": {"here": joint.here.outside, "there": joint.there.outside},
+} if {
+	some joint in input.joints
+	joint.there.form == "V-band"
 	differs(joint.here.outside, joint.there.outside)
 }
 
@@ -66,7 +91,19 @@ findings contains {
 	"figures": {"here_family": joint.here.family, "there_family": joint.there.family},
 } if {
 	some joint in input.joints
-	"V-band" in {joint.here.form, joint.there.form}
+	joint.here.form == "V-band"
+	joint.here.family != joint.there.family
+}
+
+findings contains {
+	"subject": joint.path,
+	"at": "here.family",
+	"also": [joint.there.path],
+	"case": "profile",
+	"figures": {"here_family": joint.here.family, "there_family": joint.there.family},
+} if {
+	some joint in input.joints
+	joint.there.form == "V-band"
 	joint.here.family != joint.there.family
 }
 

@@ -126,6 +126,47 @@ cases := {
 			"missing": ["here.outside", "there.outside", "here.family", "there.family"],
 		}],
 	},
+	"a half of no known form": {
+		"input": {
+			"joints": [{
+				"path": "lines.feed.to",
+				"kind": "pipe",
+				"here": {"family": "a", "outside": 0.09},
+				"there": {
+					"form": "V-band",
+					"path": "driveline.ports.exhaust",
+					"family": "b",
+					"outside": 0.1,
+				},
+			}],
+		},
+		"want": [
+			{"subject": "lines.feed.to", "case": "outside"},
+			{"subject": "lines.feed.to", "case": "profile"},
+		],
+	},
+	"a mate of no known form": {
+		"input": {
+			"joints": [{
+				"path": "lines.feed.to",
+				"kind": "pipe",
+				"here": {"form": "V-band", "family": "a", "outside": 0.09},
+				"there": {"path": "driveline.ports.exhaust", "family": "b", "outside": 0.1},
+			}],
+		},
+		"want": [
+			{"subject": "lines.feed.to", "case": "outside"},
+			{"subject": "lines.feed.to", "case": "profile"},
+		],
+	},
+	"an exhaust of which no form is known": {
+		"input": {"joints": [{"path": "lines.feed.to", "kind": "pipe"}]},
+		"want": [{"subject": "lines.feed.to", "missing": ["here.form", "there.form"]}],
+	},
+	"a hose of which no form is known": {
+		"input": {"joints": [{"path": "lines.feed.to", "kind": "line"}]},
+		"want": [{"subject": "lines.feed.to", "judged": false}],
+	},
 	"a flange that nobody measured": {
 		"input": {
 			"joints": [{
@@ -146,7 +187,7 @@ cases := {
 				"there": {"form": "flange", "outside": 0.1, "family": "b", "path": "x"},
 			}],
 		},
-		"want": [],
+		"want": [{"subject": "lines.feed.to", "judged": false}],
 	},
 }
 

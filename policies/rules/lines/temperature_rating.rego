@@ -28,6 +28,13 @@ judges contains {"subject": line.path, "needs": ["kind.hot", "calc.temperature"]
 	not line.kind.liner == "metal"
 }
 
+# What is beside it may be hotter than what is in it.
+judges contains {"subject": line.path, "needs": ["near"]} if {
+	some line in input.lines
+	not line.kind.liner == "metal"
+	not line.sleeve
+}
+
 judges contains {"subject": line.path, "needs": ["from.port.hot|to.port.hot"]} if {
 	some line in input.lines
 	not line.kind.liner == "metal"

@@ -12,9 +12,15 @@ cases := {
 	},
 	"as hot as it may be": {
 		"input": {
-			"lines": [{"path": "lines.feed", "calc": {"temperature": 408}, "kind": {"hot": 408}}],
+			"lines": [{"path": "lines.feed", "calc": {"temperature": 408}, "kind": {"hot": 408}, "near": 330}],
 		},
 		"want": [],
+	},
+	"nobody knows what is beside it": {
+		"input": {
+			"lines": [{"path": "lines.feed", "calc": {"temperature": 408}, "kind": {"hot": 408}}],
+		},
+		"want": [{"subject": "lines.feed", "missing": ["near"]}],
 	},
 	"hot beside it, sleeved": {
 		"input": {
@@ -89,7 +95,7 @@ cases := {
 	},
 	"not known": {
 		"input": {"lines": [{"path": "lines.feed", "kind": {"bore": 0.01}}]},
-		"want": [{"subject": "lines.feed", "missing": ["kind.hot", "calc.temperature"]}],
+		"want": [{"subject": "lines.feed", "missing": ["kind.hot", "calc.temperature", "near"]}],
 	},
 	"steel pipe": {
 		"input": {
