@@ -109,7 +109,7 @@ func (n *notebook) systemPressures(l *document.Line) []Input {
 func (n *notebook) lineRating(l *document.Line) {
 	rated, burst := n.said("p_rated", &l.Kind.Rated), n.said("p_burst", &l.Kind.Burst)
 	s := step{to: &l.Calc.Rating, formula: "p as rated", source: "common-practice", in: []Input{rated}, by: same}
-	if !rated.Known && burst.Known {
+	if !rated.Known && !rated.asked && burst.Known {
 		s.formula, s.source, s.clause = "p = p_burst / 4", "faa-ac-43.13-1b", "table 9-3"
 		s.in = []Input{burst, tabled("1/4", burstShare, unit.Ratio, "faa-ac-43.13-1b", "table 9-3")}
 		s.by = product

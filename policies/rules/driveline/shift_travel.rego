@@ -26,7 +26,7 @@ judges contains {"subject": rod.path, "needs": ["lever.throw", "port.stroke"]} i
 }
 
 # Any other rod or cable does not come from the gear lever.
-judges contains {"subject": rod.path, "needs": []} if some rod in input.rods
+judges contains {"subject": rod.path, "needs": ["from.port", "to.port"]} if some rod in input.rods
 
 findings contains {
 	"subject": rod.path,

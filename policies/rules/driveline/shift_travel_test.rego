@@ -8,6 +8,8 @@ cases := {
 		"input": {
 			"rods": [{
 				"path": "rods.shift",
+				"from": {"port": "driveline.shift"},
+				"to": {"port": "gearbox.lever.foot"},
 				"lever": {"throw": 0.013},
 				"port": {"path": "driveline.ports.shift", "stroke": 0.013},
 			}],
@@ -18,6 +20,8 @@ cases := {
 		"input": {
 			"rods": [{
 				"path": "rods.shift",
+				"from": {"port": "driveline.shift"},
+				"to": {"port": "gearbox.lever.foot"},
 				"lever": {"throw": 0.012},
 				"port": {"path": "driveline.ports.shift", "stroke": 0.013},
 			}],
@@ -33,6 +37,8 @@ cases := {
 		"input": {
 			"rods": [{
 				"path": "rods.shift",
+				"from": {"port": "driveline.shift"},
+				"to": {"port": "gearbox.lever.foot"},
 				"port": {"path": "driveline.ports.shift", "stroke": 0.013},
 			}],
 		},
@@ -42,14 +48,20 @@ cases := {
 		"input": {
 			"rods": [{
 				"path": "rods.shift",
+				"from": {"port": "driveline.shift"},
+				"to": {"port": "gearbox.lever.foot"},
 				"lever": {"at": [0, 0, 0]},
 				"port": {"path": "driveline.ports.shift", "stroke": 0.013},
 			}],
 		},
 		"want": [{"subject": "rods.shift", "missing": ["lever.throw"]}],
 	},
+	"an end not said": {
+		"input": {"rods": [{"path": "rods.shift"}]},
+		"want": [{"subject": "rods.shift", "missing": ["from.port", "to.port"]}],
+	},
 	"nothing said": {
-		"input": {"rods": [{"path": "rods.shift", "lever": {"at": [0, 0, 0]}}]},
+		"input": {"rods": [{"path": "rods.shift", "from": {"port": "driveline.shift"}, "to": {"port": "gearbox.lever.foot"}, "lever": {"at": [0, 0, 0]}}]},
 		"want": [{"subject": "rods.shift", "missing": ["lever.throw", "port.stroke"]}],
 	},
 }

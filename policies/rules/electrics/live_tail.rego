@@ -27,6 +27,23 @@ judges contains {"subject": circuit.path, "needs": ["purpose", "tail_when_out"]}
 	not circuit.purpose == "data"
 }
 
+# A wire of which one end is not written may end in the bay.
+judges contains {"subject": circuit.path, "needs": ["from.port"]} if {
+	some circuit in input.circuits
+	not circuit.from.port
+	not circuit.dead_when_isolated
+	not circuit.purpose == "earth"
+	not circuit.purpose == "data"
+}
+
+judges contains {"subject": circuit.path, "needs": ["to.port"]} if {
+	some circuit in input.circuits
+	not circuit.to.port
+	not circuit.dead_when_isolated
+	not circuit.purpose == "earth"
+	not circuit.purpose == "data"
+}
+
 findings contains {"subject": circuit.path, "at": "tail_when_out", "figures": {}} if {
 	some circuit in input.circuits
 	circuit.boundary

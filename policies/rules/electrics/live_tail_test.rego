@@ -13,7 +13,7 @@ cases := {
 		"want": [{"subject": "circuits.starter"}],
 	},
 	"capped, with no fuse": {
-		"input": {"circuits": [{"path": "circuits.starter", "boundary": true, "purpose": "starter", "tail_when_out": "boot over the ring", "none": ["fuse"]}]},
+		"input": {"circuits": [{"path": "circuits.starter", "boundary": true, "purpose": "starter", "tail_when_out": "boot over the ring", "from": {"port": "electrics.posts.main"}, "to": {"port": "driveline.starter"}, "none": ["fuse"]}]},
 		"want": [],
 	},
 	"dead behind the main switch": {
@@ -26,10 +26,13 @@ cases := {
 	},
 	"both ends in the car": {
 		"input": {"circuits": [
-			{"path": "circuits.pump", "boundary": false, "purpose": "fuel pump", "none": ["tail_when_out"]},
-			{"path": "circuits.fan", "boundary": false, "purpose": "fan"},
+			{"path": "circuits.pump", "boundary": false, "purpose": "fuel pump", "from": {"port": "electrics.posts.main"}, "to": {"port": "fuel.pump"}, "none": ["tail_when_out"]},
+			{"path": "circuits.fan", "boundary": false, "purpose": "fan", "from": {"port": "electrics.posts.main"}, "to": {"port": "cooling.fan"}},
 		]},
-		"want": [],
+		"want": [
+			{"subject": "circuits.pump", "judged": false},
+			{"subject": "circuits.fan", "judged": false},
+		],
 	},
 	"an earth and a bus": {
 		"input": {"circuits": [
@@ -42,7 +45,15 @@ cases := {
 	},
 	"nothing said": {
 		"input": {"circuits": [{"path": "circuits.starter", "boundary": true}]},
-		"want": [{"subject": "circuits.starter", "missing": ["purpose", "tail_when_out"]}],
+		"want": [{"subject": "circuits.starter", "missing": ["purpose", "tail_when_out", "from.port", "to.port"]}],
+	},
+	"where it goes not said": {
+		"input": {"circuits": [{"path": "circuits.starter", "boundary": false, "purpose": "starter", "from": {"port": "electrics.posts.main"}, "none": ["tail_when_out"]}]},
+		"want": [{"subject": "circuits.starter", "missing": ["to.port"]}],
+	},
+	"where it comes from not said": {
+		"input": {"circuits": [{"path": "circuits.charge", "boundary": false, "purpose": "charging", "to": {"port": "electrics.posts.main"}, "none": ["tail_when_out"]}]},
+		"want": [{"subject": "circuits.charge", "missing": ["from.port"]}],
 	},
 }
 

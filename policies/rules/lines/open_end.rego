@@ -32,6 +32,19 @@ judges contains {"subject": line.path, "needs": ["service", "from|ends", "to|end
 	not line.service
 }
 
+# An end in the open air ends somewhere.
+judges contains {"subject": line.path, "needs": ["ends"]} if {
+	some line in input.lines
+	line.service in liquids
+	"port" in line.from.none
+}
+
+judges contains {"subject": line.path, "needs": ["ends"]} if {
+	some line in input.lines
+	line.service in liquids
+	"port" in line.to.none
+}
+
 findings contains {
 	"subject": line.path,
 	"at": "ends",

@@ -55,6 +55,28 @@ cases := {
 		},
 		"want": [],
 	},
+	"runs out, nobody says where": {
+		"input": {
+			"lines": [{
+				"path": "lines.feed",
+				"service": "engine oil",
+				"from": {"port": {"name": "oil.cooler.out"}},
+				"to": {"none": ["half", "port"]},
+			}],
+		},
+		"want": [{"subject": "lines.feed", "missing": ["ends"]}],
+	},
+	"comes in, nobody says from where": {
+		"input": {
+			"lines": [{
+				"path": "lines.feed",
+				"service": "engine oil",
+				"from": {"none": ["half", "port"]},
+				"to": {"port": {"name": "oil.tank.in"}},
+			}],
+		},
+		"want": [{"subject": "lines.feed", "missing": ["ends"]}],
+	},
 	"one end not said": {
 		"input": {
 			"lines": [{
@@ -80,7 +102,7 @@ cases := {
 		"want": [],
 	},
 	"a vent that says no more": {
-		"input": {"lines": [{"path": "lines.other", "service": "fuel vapour"}]},
+		"input": {"lines": [{"path": "lines.other", "service": "fuel vapour", "from": {"none": ["port"]}, "to": {"none": ["port"]}}]},
 		"want": [{"subject": "lines.other", "judged": false}],
 	},
 }

@@ -45,6 +45,12 @@ judges contains {"subject": mount.path, "needs": ["there.holes.wide"]} if {
 	mount.holes.wide
 }
 
+judges contains {"subject": mount.path, "needs": ["holes.wide"]} if {
+	some mount in input.mounts
+	not mount.holes.count == 1
+	mount.there.holes.wide
+}
+
 findings contains {
 	"subject": mount.path,
 	"at": "holes.apart",

@@ -56,7 +56,7 @@ cases := {
 		"want": [],
 	},
 	"a single bolt whose other half gives sides and a circle": {
-		"input": {"mounts": [{"path": "mounts.nose", "holes": {"count": 1, "apart": 0.1, "wide": 0.1, "circle": 0.1}}]},
+		"input": {"mounts": [{"path": "mounts.nose", "holes": {"count": 1, "apart": 0.1, "wide": 0.1, "circle": 0.1}}, {"path": "mounts.tail", "holes": {"count": 1}, "there": {"path": "driveline.mounts.tail", "holes": {"wide": 0.1}}}]},
 		"want": [],
 	},
 	"a side against a circle": {
@@ -74,6 +74,14 @@ cases := {
 			"there": {"path": "driveline.mounts.box", "holes": {"apart": 0.11}},
 		}]},
 		"want": [{"subject": "mounts.box", "missing": ["there.holes.wide"]}],
+	},
+	"no short side here": {
+		"input": {"mounts": [{
+			"path": "mounts.box",
+			"holes": {"count": 4, "apart": 0.11},
+			"there": {"path": "driveline.mounts.box", "holes": {"apart": 0.11, "wide": 0.08}},
+		}]},
+		"want": [{"subject": "mounts.box", "missing": ["holes.wide"]}],
 	},
 	"no spacing": {
 		"input": {"mounts": [{"path": "mounts.left", "holes": {"count": 2}, "there": {"path": "driveline.mounts.left", "holes": {"count": 2}}}]},
