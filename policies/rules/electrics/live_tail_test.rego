@@ -9,7 +9,7 @@ cases := {
 		"want": [{"subject": "circuits.starter", "at": "tail_when_out", "figures": {}}],
 	},
 	"capped, and nothing done": {
-		"input": {"circuits": [{"path": "circuits.starter", "boundary": true, "purpose": "starter", "tail_when_out": "boot over the ring", "none": ["tail_when_out"]}]},
+		"input": {"circuits": [{"path": "circuits.starter", "boundary": true, "purpose": "starter", "tail_when_out": "boot over the ring", "from": {"port": "electrics.posts.main"}, "to": {"port": "driveline.starter"}, "none": ["tail_when_out"]}]},
 		"want": [{"subject": "circuits.starter"}],
 	},
 	"capped, with no fuse": {
