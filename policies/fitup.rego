@@ -23,13 +23,18 @@ findings contains object.union(finding, {"rule": id}) if {
 judged := asked.judged
 
 # cannot_tell lists the subjects that a rule applied to without a field it
-# needs. A rule that found something had all it needed to find it.
+# needs. A rule that found something had all it needed to find it. Nearly all that
+# is judged is whole, and to look for one value that is not there sorts that out
+# far quicker than to work out what is missing.
 cannot_tell contains {"rule": id, "subject": judgement.subject, "missing": missing} if {
-	some id, subjects in asked.doubtful
-	subjects != set()
-	some judgement in asked.judges[id]
-	judgement.subject in subjects
-	missing := needs.missing(scope.subjects[scope.holds[id].subject][judgement.subject], judgement.needs)
+	some id, judgements in asked.judges
+	things := scope.subjects[scope.holds[id].subject]
+	some judgement in judgements
+	thing := things[judgement.subject]
+	some need in judgement.needs
+	object.get(thing, split(need, "."), null) == null
+	not asked.found[id][judgement.subject]
+	missing := needs.missing(thing, judgement.needs)
 	missing != []
 }
 
@@ -39,13 +44,11 @@ cannot_tell contains {"rule": id, "collection": rule.subject} if {
 	rule.subject in input.unknown
 }
 
-# guesses lists what a rule took as given although its author only guessed it,
-# whether the rule found something or not.
+# guesses lists what a finding takes as given although its author only guessed it.
 guesses contains {"rule": id, "subject": judgement.subject, "guessed": guessed} if {
-	some id, subjects in asked.unsure
-	subjects != set()
+	some id, found in asked.found
 	some judgement in asked.judges[id]
-	judgement.subject in subjects
+	judgement.subject in found
 	guessed := needs.guessed(scope.subjects[scope.holds[id].subject][judgement.subject], judgement.needs)
 	guessed != []
 }
@@ -59,5 +62,5 @@ strays contains {"rule": id, "found": subject} if {
 
 strays contains {"rule": id, "judged": subject} if {
 	some id, judged in asked.judged
-	some subject in (judged - object.keys(scope.subjects[scope.holds[id].subject]))
+	some subject in (judged - scope.paths[scope.holds[id].subject])
 }

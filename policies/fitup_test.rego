@@ -37,8 +37,25 @@ test_cannot_tell_of_a_need_asked if {
 	whole.cannot_tell == {{"rule": "lines.length", "subject": "lines.vent", "missing": ["length"]}}
 }
 
-test_a_guess_is_told_under_a_finding_too if {
+test_cannot_tell_where_nothing_is_found if {
+	said := fitup with input as document
+		with data.registry as registry
+		with data.rules as object.union(rules, {"lines": {"length": {"findings": set()}}})
+	said.cannot_tell == {
+		{"rule": "lines.length", "subject": "lines.feed", "missing": ["hose.bend"]},
+		{"rule": "lines.length", "subject": "lines.vent", "missing": ["length"]},
+	}
+}
+
+test_a_guess_is_told_under_a_finding if {
 	whole.guesses == {{"rule": "lines.length", "subject": "lines.feed", "guessed": ["length"]}}
+}
+
+test_a_guess_that_nothing_rests_on_is_not_told if {
+	said := fitup with input as {"stages": ["joined"], "lines": [feed, object.union(vent, {"guessed": ["length"]})]}
+		with data.registry as registry
+		with data.rules as rules
+	said.guesses == whole.guesses
 }
 
 test_no_strays if whole.strays == set()

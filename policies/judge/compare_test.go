@@ -115,7 +115,7 @@ func TestCompareTaken(t *testing.T) {
 		}, []string{"= own.short||a.toml|lines.vent", "< limit loosened: lines.age.most is 9 years, looser than 5 years"}},
 		{"a rule is skipped", func(r *Report) {
 			r.Taken.Skipped, r.Asked, r.Findings = []string{"own.short (.fitup.toml)"}, nil, nil
-			r.Asked = append(r.Asked, &policies.Rule{ID: "own.deadly", Area: "own"})
+			r.Asked = append(r.Asked, "own.deadly")
 		}, []string{"- own.short a.toml lines.vent: not asked", "< rule skipped: own.short (.fitup.toml)"}},
 		{"an own rule is deleted", func(r *Report) { r.Asked, r.Findings = r.Asked[:1], nil },
 			[]string{"- own.short a.toml lines.vent: not asked", "< rule gone: own.short"}},

@@ -19,6 +19,7 @@ import (
 	"fitup/policies"
 	"fitup/policies/judge"
 	"fitup/spec"
+	"fitup/spec/source"
 	"fitup/spec/tree"
 )
 
@@ -132,7 +133,10 @@ func about(files []string) []string {
 func (t texts) judged(cars []string) (*judge.Report, error) { return t.judgedBy(engine(), cars) }
 
 func (t texts) judgedBy(engine *policies.Engine, cars []string) (*judge.Report, error) {
-	outfit := t.outfit()
+	return judgeOutfit(t.outfit(demoShelf()), engine, cars)
+}
+
+func judgeOutfit(outfit *spec.Outfit, engine *policies.Engine, cars []string) (*judge.Report, error) {
 	var all []*spec.Composition
 	for _, car := range cars {
 		if c, ok := outfit.Car(car); ok {
@@ -142,7 +146,7 @@ func (t texts) judgedBy(engine *policies.Engine, cars []string) (*judge.Report, 
 	if problems := outfit.Problems(); len(problems) > 0 {
 		return nil, unreadable(problems)
 	}
-	run := judge.Run{Engine: engine, Outfit: outfit, Date: day, Workers: 1, Fleet: true, Whole: true}
+	run := judge.Run{Engine: engine, Date: day, Workers: 1, Fleet: true, Whole: true}
 	report, err := run.Judge(context.Background(), all)
 	if err == nil && len(report.Faults) > 0 {
 		err = fmt.Errorf("a rule broke: %v", report.Faults)
@@ -150,14 +154,52 @@ func (t texts) judgedBy(engine *policies.Engine, cars []string) (*judge.Report, 
 	return report, err
 }
 
-// outfit loads files of the fleet as they are asked for.
-func (t texts) outfit() *spec.Outfit {
+// outfit loads files of the fleet as they are asked for, those on the shelf from
+// there.
+func (t texts) outfit(kept shelf) *spec.Outfit {
+	o := spec.NewOutfit(t.tree())
+	o.Read = kept.read
+	return o
+}
+
+func (t texts) tree() *tree.Tree {
 	files := fstest.MapFS{}
 	for name, text := range t {
 		files[name] = &fstest.MapFile{Data: []byte(text)}
 	}
-	return spec.NewOutfit(&tree.Tree{FS: files})
+	return &tree.Tree{FS: files}
 }
+
+// A shelf keeps sound files as they were read, by name: of thousands of small
+// changes each needs one file read anew, not all.
+type shelf map[string]shelved
+
+type shelved struct {
+	text string
+	file *spec.File
+}
+
+func (t texts) onShelf() shelf {
+	kept, files := shelf{}, t.tree()
+	for name, text := range t {
+		if file, problems := spec.LoadFile(files, name); len(problems) == 0 {
+			kept[name] = shelved{text, file}
+		}
+	}
+	return kept
+}
+
+// read is spec.LoadFile, but takes a file of the same text from the shelf.
+func (s shelf) read(t *tree.Tree, name string) (*spec.File, []source.Problem) {
+	if kept, ok := s[name]; ok {
+		if text, err := t.Read(name); err == nil && string(text) == kept.text {
+			return kept.file, nil
+		}
+	}
+	return spec.LoadFile(t, name)
+}
+
+var demoShelf = sync.OnceValue(func() shelf { return demo().onShelf() })
 
 // unreadable is the error of specs that cannot be judged.
 type unreadable []spec.FileProblem
@@ -172,7 +214,7 @@ type clean struct {
 
 var whole = sync.OnceValue(func() clean {
 	c := clean{needs: map[string][]string{}}
-	outfit := demo().outfit()
+	outfit := demo().outfit(demoShelf())
 	for name := range demo() {
 		if outfit.Load(name).Kind != spec.KindCar {
 			continue

@@ -7,8 +7,6 @@
 #   there is none" is an answer. One left out or asked for ("?") has no value.
 package lib.needs
 
-import data.lib.scope
-
 # missing lists the needs that a subject does not meet, in the order given.
 missing(subject, needs) := [need |
 	some need in needs
@@ -42,26 +40,3 @@ listed(subject, path, name) if {
 paths(need) := [split(field, ".") | some field in split(need, "|")]
 
 beside(path, i, name) := array.concat(array.slice(path, 0, i), [name])
-
-# said are the subjects of a collection that have a value for a need. All others
-# may yet meet it by `none`.
-said(collection, need) := union({holders(collection, path) | some path in paths(need)})
-
-# marked are the subjects of a collection that hold a guess beside a need, or
-# beside an object on the way to it; it may be one of another field.
-marked(collection, need) := union({subjects |
-	some path in paths(need)
-	some i, _ in path
-	subjects := holders(collection, beside(path, i, "guessed"))
-})
-
-# holders are the subjects of a collection that have something at a path. A
-# reference visits all of them far quicker than a call for each would.
-holders(collection, path) := {subject | _ = scope.subjects[collection][subject][path[0]]} if {
-	count(path) == 1
-} else := {subject | _ = scope.subjects[collection][subject][path[0]][path[1]]} if {
-	count(path) == 2
-} else := {subject |
-	some subject, thing in scope.subjects[collection]
-	object.get(thing, path, null) != null
-}

@@ -49,27 +49,3 @@ test_guessed[name] if {
 	some name, each in guessed_cases
 	needs.guessed(line, each.needs) == each.want
 }
-
-# One thing says what the other lacks, so that each need has both kinds.
-bare := {"path": "lines.bare", "rise": 0.2, "to": {"port": {"hot": 350, "guessed": ["hot"]}}}
-
-whole_collection := {
-	"length": {"said": {"lines.feed"}, "marked": {"lines.feed"}},
-	"capped": {"said": {"lines.feed"}, "marked": {"lines.feed"}},
-	"rise": {"said": {"lines.bare"}, "marked": {"lines.feed"}},
-	"sleeve": {"said": set(), "marked": {"lines.feed"}},
-	"hose.bend": {"said": {"lines.feed"}, "marked": {"lines.feed"}},
-	"hose.rated": {"said": set(), "marked": {"lines.feed"}},
-	"to.port.hot": {"said": {"lines.bare"}, "marked": {"lines.bare", "lines.feed"}},
-	"rise|length": {"said": {"lines.bare", "lines.feed"}, "marked": {"lines.feed"}},
-}
-
-test_said_of_a_collection[need] if {
-	some need, want in whole_collection
-	needs.said("lines", need) == want.said with input as {"lines": [line, bare]}
-}
-
-test_marked_in_a_collection[need] if {
-	some need, want in whole_collection
-	needs.marked("lines", need) == want.marked with input as {"lines": [line, bare]}
-}

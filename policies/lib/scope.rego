@@ -22,3 +22,6 @@ rulebooks contains book if some book in input.rulebooks
 
 # subjects finds a thing by its collection and path.
 subjects[collection] := {thing.path: thing | some thing in things} if some collection, things in input
+
+# paths are the subjects of a collection.
+paths[collection] := object.keys(things) if some collection, things in subjects

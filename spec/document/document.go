@@ -348,9 +348,12 @@ type Electric struct {
 	Car      spec.CarHead `json:"car" doc:"the car"`
 	Engine   spec.Engine  `json:"engine" doc:"the engine"`
 	Supplies []string     `json:"supplies" doc:"circuits that carry power, by name"`
-	Unkilled []string     `json:"unkilled" doc:"circuits that carry power and that the isolator is not said to open, the fire system aside"`
+	Unkilled []string     `json:"unkilled" doc:"circuits that carry power and that the isolator does not open, the fire system aside"`
 	Earths   []string     `json:"earths" doc:"circuits of purpose earth that cross to the driveline"`
 	Calc     ElectricCalc `json:"calc" doc:"computed"`
+
+	undecided []string // what would tell of more circuits whether it does
+	unearthed []string // what would tell of more earths whether they cross
 }
 
 // ElectricCalc holds the balance of supply and load.
@@ -391,7 +394,10 @@ type Port struct {
 	Owner   string   `json:"owner" doc:"car or driveline"`
 	Service string   `json:"service" doc:"what it carries: its own word, or its system's"`
 	Joins   []string `json:"joined_by" doc:"paths of the ends that meet it"`
+	Settled *bool    `json:"settled" doc:"every end that may meet it says which port it meets"`
 	Crosses bool     `json:"boundary" doc:"a port that the car has to meet"`
+
+	strays []string // the ends that keep it from being settled
 }
 
 // Joint is two halves that meet.
@@ -427,6 +433,10 @@ type LineEnd struct {
 	Half *Half  `json:"half" doc:"what this end of the line is"`
 	Port *Port  `json:"port" doc:"the port that it meets"`
 
+	// Adaptors are screwed in between, from the line to the port. Rules see what
+	// they cost, in the line's figures.
+	Adaptors []*spec.Adaptor
+
 	open bool // it ends in the open air
 }
 
@@ -457,7 +467,8 @@ type LineCalc struct {
 	Rating      Figure `json:"rating" doc:"rated working pressure, or a quarter of the burst pressure" dim:"pressure"`
 	Temperature Figure `json:"temperature" doc:"highest temperature of fluid or surroundings" dim:"temperature"`
 	Flow        Figure `json:"flow" doc:"flow through it" dim:"volume_flow"`
-	Velocity    Figure `json:"velocity" doc:"mean velocity" dim:"speed"`
+	Velocity    Figure `json:"velocity" doc:"mean velocity in its hose" dim:"speed"`
+	Fastest     Figure `json:"velocity_most" doc:"mean velocity at its narrowest: in its hose, or in an adaptor" dim:"speed"`
 	Reynolds    Figure `json:"reynolds" doc:"Reynolds number" dim:"ratio"`
 	Drop        Figure `json:"pressure_drop" doc:"pressure lost along it" dim:"pressure"`
 	Minor       Figure `json:"minor_loss" doc:"pressure lost in its ends and adaptors" dim:"pressure"`
@@ -465,7 +476,7 @@ type LineCalc struct {
 	Inlet       Figure `json:"inlet_pressure" doc:"pressure at the pump's inlet, at the end of a suction line; below the atmosphere negative" dim:"pressure"`
 	Age         Figure `json:"age" doc:"whole months since the hose was made" dim:"age"`
 	Straight    Figure `json:"straight" doc:"straight distance between its ports" dim:"length"`
-	Slack       Figure `json:"slack" doc:"hose length beyond the straight distance" dim:"length"`
+	Slack       Figure `json:"slack" doc:"length of hose and adaptors beyond the straight distance" dim:"length"`
 	SlackNeeded Figure `json:"slack_needed" doc:"length that movement of the engine and shortening under pressure ask for" dim:"length"`
 }
 
@@ -494,7 +505,10 @@ type MountCalc struct {
 type DriveMount struct {
 	Subject
 	spec.DriveMount
-	MetBy []string `json:"met_by" doc:"paths of the car's mounts that meet it"`
+	MetBy   []string `json:"met_by" doc:"paths of the car's mounts that meet it"`
+	Settled *bool    `json:"settled" doc:"every mount of the car says which mount it meets"`
+
+	strays []string // the mounts of the car that keep it from being settled
 }
 
 // Shaft is a shaft with both ends.

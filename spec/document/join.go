@@ -68,10 +68,11 @@ type joiner struct {
 	name      string // the driveline's file name, without folder and ending
 	byRef     map[string]*Port
 	meetings  []meeting
+	adaptors  map[string][]*spec.Adaptor // by the path of the end that they are screwed to
 }
 
 func newJoiner(c *spec.Composition) *joiner {
-	j := &joiner{shop: &spec.Shop{}, fit: c.Fit, byRef: map[string]*Port{}}
+	j := &joiner{shop: &spec.Shop{}, fit: c.Fit, byRef: map[string]*Port{}, adaptors: c.Adaptors}
 	if c.Car != nil {
 		j.car = c.Car.Car
 	}
@@ -232,6 +233,7 @@ func (j *joiner) joints(d *Document) {
 		}
 		d.Joints = append(d.Joints, j.joint(m, port))
 	}
+	j.settle(d.Ports)
 }
 
 func (j *joiner) joint(m meeting, port *Port) Joint {
@@ -343,7 +345,7 @@ func (j *joiner) lineEnd(meet spec.Meet, path, owner, size string) *LineEnd {
 	if !meet.Told() {
 		return nil
 	}
-	end := &LineEnd{Path: path, open: meet.Port.V == spec.OpenAir}
+	end := &LineEnd{Path: path, open: meet.Port.V == spec.OpenAir, Adaptors: j.adaptors[path]}
 	if meet.End.Told() {
 		end.Half = half(meet.End, path+".end", owner, size, j.usualMetal(owner))
 	}
@@ -368,6 +370,8 @@ func moved(l *Line) string {
 		return "nothing"
 	case returns(l):
 		return "return"
+	case l.Suction.State == spec.Unsaid && drawn(l):
+		return ""
 	}
 	return "pump"
 }

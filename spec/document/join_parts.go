@@ -82,9 +82,15 @@ func (j *joiner) faces(d *Document) {
 		fill(&d.DriveMounts, &j.driveline.Mounts, func(name string, m *spec.DriveMount) DriveMount {
 			mount := DriveMount{Subject: Subject{m.Path, name}, DriveMount: *m}
 			for i := range d.Mounts {
-				if d.Mounts[i].Meets.V == "driveline."+name {
+				switch meets := &d.Mounts[i].Meets; {
+				case meets.V == "driveline."+name:
 					mount.MetBy = append(mount.MetBy, d.Mounts[i].Path)
+				case !meets.Given() && meets.State != spec.None:
+					mount.strays = append(mount.strays, d.Mounts[i].Path+".meets")
 				}
+			}
+			if len(mount.strays) == 0 {
+				mount.Settled = pointer(true)
 			}
 			return mount
 		})
@@ -184,10 +190,22 @@ var returnsTo = []string{"fuel.cell.", "fuel.surge-pot.", "oil.tank.", "steering
 // returns tells whether a line leads back to a tank. One that a pump feeds
 // straight into a surge pot does not.
 func returns(l *Line) bool {
-	if l.To == nil || l.To.Port == nil || l.From != nil && l.From.Port != nil && strings.HasPrefix(l.From.Port.Name, "fuel.lift-pump.") {
-		return false
-	}
-	return slices.ContainsFunc(returnsTo, func(tank string) bool { return strings.HasPrefix(l.To.Port.Name, tank) })
+	return leads(l.To, returnsTo) && !leads(l.From, []string{"fuel.lift-pump."})
+}
+
+// What holds a fluid and pushes none, and what draws it from there.
+var (
+	drawnFrom = []string{"fuel.cell.", "fuel.surge-pot.", "oil.tank.", "steering.reservoir.", "cooling.radiator.", "air.box."}
+	drawnBy   = []string{"fuel.pump.", "fuel.lift-pump.", "driveline."}
+)
+
+// drawn tells whether a line looks like one that a pump draws through, which its
+// author has to say or deny: a pump may also sit in the tank.
+func drawn(l *Line) bool { return leads(l.From, drawnFrom) && leads(l.To, drawnBy) }
+
+// leads tells whether an end is on one of some parts.
+func leads(end *LineEnd, parts []string) bool {
+	return end != nil && end.Port != nil && slices.ContainsFunc(parts, func(part string) bool { return strings.HasPrefix(end.Port.Name, part) })
 }
 
 // wayOf sorts the forms of a line's halves by how they are made.

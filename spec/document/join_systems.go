@@ -97,14 +97,33 @@ func (e *Electric) supplied(circuits []Circuit) {
 			if c.Boundary {
 				e.Earths = append(e.Earths, c.Name)
 			}
+			if !c.From.Port.Given() {
+				e.unearthed = append(e.unearthed, c.Path+".from.port")
+			}
+			if !c.To.Port.Given() {
+				e.unearthed = append(e.unearthed, c.Path+".to.port")
+			}
 			continue
 		case "fire system", "data":
 			continue // a fire system must outlive the isolator; data carries no supply
 		}
+		if !c.Purpose.Given() && c.Boundary {
+			e.unearthed = append(e.unearthed, c.Path+".purpose")
+		}
 		e.Supplies = append(e.Supplies, c.Name)
-		if e.Unkilled != nil && !c.Switched.V && !slices.Contains(e.Isolator.Kills.V, c.Name) {
+		switch listed := slices.Contains(e.Isolator.Kills.V, c.Name); {
+		case e.Unkilled == nil || listed || c.Switched.V:
+		case c.Switched.State == spec.Unsaid || c.Switched.State == spec.Asked:
+			e.undecided = append(e.undecided, c.Path+".dead-when-isolated")
+		default:
 			e.Unkilled = append(e.Unkilled, c.Name)
 		}
+	}
+	if len(e.Unkilled) == 0 && len(e.undecided) > 0 {
+		e.Unkilled = nil
+	}
+	if len(e.Earths) == 0 && len(e.unearthed) > 0 {
+		e.Earths = nil
 	}
 }
 

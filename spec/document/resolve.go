@@ -24,7 +24,13 @@ func (d *Document) Resolve(collection, subject, field string) Field {
 	if !found || field == "" {
 		return out
 	}
+	var awaited []string
 	for _, key := range strings.Split(field, ".") {
+		if v.CanAddr() {
+			if a, ok := v.Addr().Interface().(awaiter); ok {
+				awaited = a.awaits(key)
+			}
+		}
 		next, by, ok := step(v, key)
 		if by != "" {
 			out.By = d.Resolve(collection, subject, by).Path
@@ -42,6 +48,9 @@ func (d *Document) Resolve(collection, subject, field string) Field {
 		}
 	}
 	out.Missing = []string{out.Path}
+	if len(awaited) > 0 {
+		out.Missing = awaited
+	}
 	if !v.IsValid() {
 		return out
 	}
@@ -74,6 +83,34 @@ func (d *Document) subject(collection, path string) (reflect.Value, bool) {
 		}
 	}
 	return reflect.Value{}, false
+}
+
+// An awaiter knows what would have to be written for a field of its own that the
+// join leaves open.
+type awaiter interface{ awaits(key string) []string }
+
+func (p *Port) awaits(key string) []string {
+	if key != "settled" {
+		return nil
+	}
+	return p.strays
+}
+
+func (m *DriveMount) awaits(key string) []string {
+	if key != "settled" {
+		return nil
+	}
+	return m.strays
+}
+
+func (e *Electric) awaits(key string) []string {
+	switch key {
+	case "unkilled":
+		return e.undecided
+	case "earths":
+		return e.unearthed
+	}
+	return nil
 }
 
 // step goes to the field of that key, through pointers, and tells by which other

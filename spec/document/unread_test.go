@@ -36,7 +36,7 @@ var unread = map[string][]string{
 		"Cage.Standard", "CarHead.Use", "CarMount.Rubber", "Channel.Feeds", "Clock.Read", "Clutch.Lining",
 		"DrivelineHead.Datum", "DrivelineWeighing.Date", "Engine.Layout", "ExhaustPipe.Wrap",
 		"FireSystem.Agent", "FireSystem.Nozzles", "Firewall.Made", "FuelFilter.Changed", "FuelPump.At",
-		"FuelPump.InTank", "Gearbox.Output", "Harness.Points", "HoseKind.Cold", "Injectors.Fluid",
+		"FuelPump.InTank", "Gearbox.Output", "Harness.Points", "HistoryOf.Note", "HoseKind.Cold", "Injectors.Fluid",
 		"Rulebook.Article", "ShopHead.Name", "TowEye.On", "Tune.File", "Turbo.Frame", "Turbo.Limit",
 		"Weighing.HeightBy",
 	},

@@ -26,8 +26,8 @@ judges contains {"subject": circuit.path, "needs": ["load", "calc.draws"]} if {
 	circuit.feeds
 }
 
-# Of what other circuits feed no current is written.
-judges contains {"subject": circuit.path, "needs": []} if some circuit in input.circuits
+# Of what other circuits feed no current is written, as long as they say what it is.
+judges contains {"subject": circuit.path, "needs": ["to.port"]} if some circuit in input.circuits
 
 findings contains {
 	"subject": circuit.path,

@@ -8,6 +8,7 @@ cases := {
 		"input": {
 			"circuits": [{
 				"path": "circuits.fuel-pump",
+				"to": {"port": "fuel.pump"},
 				"feeds": "fuel pump",
 				"load": 13,
 				"calc": {"draws": 13},
@@ -19,6 +20,7 @@ cases := {
 		"input": {
 			"circuits": [{
 				"path": "circuits.fuel-pump",
+				"to": {"port": "fuel.pump"},
 				"feeds": "fuel pump",
 				"load": 12,
 				"calc": {"draws": 13},
@@ -31,11 +33,15 @@ cases := {
 		}],
 	},
 	"lamps": {
-		"input": {"circuits": [{"path": "circuits.fuel-pump"}]},
-		"want": [{"subject": "circuits.fuel-pump", "judged": true}],
+		"input": {"circuits": [{"path": "circuits.lamps", "to": {"port": "parts.lamps"}}]},
+		"want": [{"subject": "circuits.lamps", "judged": true}],
+	},
+	"leads nowhere known": {
+		"input": {"circuits": [{"path": "circuits.fuel-pump", "load": 12}]},
+		"want": [{"subject": "circuits.fuel-pump", "missing": ["to.port"]}],
 	},
 	"nothing said": {
-		"input": {"circuits": [{"path": "circuits.fuel-pump", "feeds": "fuel pump"}]},
+		"input": {"circuits": [{"path": "circuits.fuel-pump", "to": {"port": "fuel.pump"}, "feeds": "fuel pump"}]},
 		"want": [{"subject": "circuits.fuel-pump", "missing": ["load", "calc.draws"]}],
 	},
 }

@@ -34,6 +34,17 @@ judges contains {"subject": fastening.path, "needs": ["calc.engagement_diameters
 	not fastening.class == "special"
 }
 
+judges contains {"subject": fastening.path, "needs": ["tapped"]} if {
+	some fastening in input.fastenings
+	"nut" in fastening.none
+	not fastening.washer
+	not fastening.what
+	not fastening.class == "special"
+	not fastening.head == "quarter-turn"
+	not fastening.head == "press-stud"
+	not fastening.head == "rivet"
+}
+
 # Neither nut nor tapped metal: nobody knows what it screws into.
 judges contains {"subject": fastening.path, "needs": ["nut|tapped"]} if {
 	some fastening in input.fastenings

@@ -50,6 +50,18 @@ cases := {
 		"input": {"fastenings": [{"path": "mounts.left.bolts", "head": "hex"}]},
 		"want": [{"subject": "mounts.left.bolts", "missing": ["nut|tapped"]}],
 	},
+	"no nut, and into nothing known": {
+		"input": {"fastenings": [
+			{"path": "mounts.left.bolts", "head": "hex", "none": ["nut"]},
+			{"path": "fasteners.screw", "head": "hex", "what": "wood screw", "none": ["nut"]},
+			{"path": "drains.sump", "head": "hex", "washer": "copper", "none": ["nut"]},
+			{"path": "parts.turbo.bolts", "class": "special", "none": ["nut"]},
+			{"path": "access.bonnet.held", "head": "quarter-turn", "none": ["nut"]},
+			{"path": "access.gaiter.held", "head": "press-stud", "none": ["nut"]},
+			{"path": "access.tray.held", "head": "rivet", "none": ["nut"]},
+		]},
+		"want": [{"subject": "mounts.left.bolts", "missing": ["tapped"]}],
+	},
 	"a quarter turn": {
 		"input": {"fastenings": [{"path": "access.bonnet.held", "head": "quarter-turn"}]},
 		"want": [],

@@ -39,6 +39,13 @@ judges contains {"subject": fastening.path, "needs": ["lock"]} if {
 	lockable(fastening.holds)
 }
 
+judges contains {"subject": fastening.path, "needs": ["lock"]} if {
+	some fastening in input.fastenings
+	fastening.critical
+	"nut" in fastening.none
+	lockable(fastening.holds)
+}
+
 judges contains {"subject": fastening.path, "needs": ["holds"]} if {
 	some fastening in input.fastenings
 	fastening.critical

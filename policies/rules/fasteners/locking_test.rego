@@ -67,6 +67,14 @@ cases := {
 		"input": {"fastenings": [{"path": "fasteners.rail", "critical": true, "holds": "seat rail"}]},
 		"want": [{"subject": "fasteners.rail", "missing": ["lock|nut"]}],
 	},
+	"no nut, and nothing said of a lock": {
+		"input": {"fastenings": [
+			{"path": "fasteners.rail", "critical": true, "holds": "seat rail", "none": ["nut"]},
+			{"path": "fasteners.panel", "critical": false, "holds": "panel", "none": ["nut"]},
+			{"path": "fasteners.wheel", "critical": true, "holds": "front wheel", "none": ["nut"]},
+		]},
+		"want": [{"subject": "fasteners.rail", "missing": ["lock"]}],
+	},
 	"a plain nut, and nothing said of a lock": {
 		"input": {"fastenings": [{"path": "fasteners.rail", "critical": true, "holds": "seat rail", "nut": "nut"}]},
 		"want": [{"subject": "fasteners.rail", "missing": ["lock"]}],

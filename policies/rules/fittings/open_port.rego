@@ -24,7 +24,7 @@ judges contains {"subject": port.path, "needs": []} if {
 	faces_car(port.boundary, port.owner)
 }
 
-judges contains {"subject": port.path, "needs": ["half.form"]} if {
+judges contains {"subject": port.path, "needs": ["half.form", "settled"]} if {
 	some port in input.ports
 	faces_car(port.boundary, port.owner)
 	not port.joined_by
@@ -34,6 +34,7 @@ findings contains {"subject": port.path, "figures": {}} if {
 	some port in input.ports
 	faces_car(port.boundary, port.owner)
 	plumbed(port.half.form)
+	port.settled
 	not port.joined_by
 	not port.capped
 	not port.purpose

@@ -24,7 +24,7 @@ single := {
 	"flange", "spline", "dry-break", "push-connector", "connector",
 }
 
-judges contains {"subject": port.path, "needs": []} if some port in input.ports
+judges contains {"subject": port.path, "needs": ["settled"]} if some port in input.ports
 
 # An electrical post takes several ends; a port of no known form may be one.
 judges contains {"subject": port.path, "needs": ["half.form"]} if {

@@ -10,6 +10,7 @@ cases := {
 				"path": "oil.tank.ports.out",
 				"half": {"form": "37-flare"},
 				"joined_by": ["lines.feed.from", "lines.scavenge.to"],
+				"settled": true,
 			}],
 		},
 		"want": [{
@@ -24,6 +25,7 @@ cases := {
 				"path": "oil.tank.ports.out",
 				"half": {"form": "37-flare"},
 				"joined_by": ["lines.feed.from"],
+				"settled": true,
 			}],
 		},
 		"want": [],
@@ -33,16 +35,27 @@ cases := {
 			"ports": [{
 				"path": "oil.tank.ports.out",
 				"joined_by": ["lines.feed.from", "lines.scavenge.to"],
+				"settled": true,
 			}],
 		},
 		"want": [{"subject": "oil.tank.ports.out", "missing": ["half.form"]}],
 	},
+	"one line, and another that ends nowhere known": {
+		"input": {
+			"ports": [{
+				"path": "oil.tank.ports.out",
+				"half": {"form": "37-flare"},
+				"joined_by": ["lines.feed.from"],
+			}],
+		},
+		"want": [{"subject": "oil.tank.ports.out", "missing": ["settled"]}],
+	},
 	"one line, form not said": {
-		"input": {"ports": [{"path": "oil.tank.ports.out", "joined_by": ["lines.feed.from"]}]},
+		"input": {"ports": [{"path": "oil.tank.ports.out", "joined_by": ["lines.feed.from"], "settled": true}]},
 		"want": [],
 	},
 	"nothing said": {
-		"input": {"ports": [{"path": "oil.tank.ports.out", "owner": "car"}]},
+		"input": {"ports": [{"path": "oil.tank.ports.out", "owner": "car", "settled": true}]},
 		"want": [],
 	},
 	"a stud takes several": {
@@ -51,6 +64,7 @@ cases := {
 				"path": "oil.tank.ports.out",
 				"half": {"form": "stud"},
 				"joined_by": ["circuits.starter.from", "circuits.feed.from"],
+				"settled": true,
 			}],
 		},
 		"want": [],

@@ -28,9 +28,11 @@ import data.rules.fuel.limits.alcohol_parts as limits
 
 judges contains {"subject": part.path, "needs": ["alcohol"]} if some part in input.fuel_parts
 
-judges contains {"subject": part.path, "needs": ["seals|approved_for"]} if {
+# An approval for another fuel says nothing of this one.
+judges contains {"subject": part.path, "needs": ["seals"]} if {
 	some part in input.fuel_parts
 	part.alcohol > limits.alcohol.value
+	count({fuel | some fuel in part.approved_for; fuel == part.fuel}) == 0
 }
 
 findings contains {

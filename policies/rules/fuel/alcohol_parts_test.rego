@@ -118,7 +118,19 @@ cases := {
 		"input": {
 			"fuel_parts": [{"path": "fuel.pump", "alcohol": 0.82, "fuel": "E85", "name": "pump"}],
 		},
-		"want": [{"subject": "fuel.pump", "missing": ["seals|approved_for"]}],
+		"want": [{"subject": "fuel.pump", "missing": ["seals"]}],
+	},
+	"approved for petrol, and seals not said": {
+		"input": {
+			"fuel_parts": [{
+				"path": "fuel.pump",
+				"alcohol": 0.82,
+				"approved_for": ["petrol"],
+				"fuel": "E85",
+				"name": "pump",
+			}],
+		},
+		"want": [{"subject": "fuel.pump", "missing": ["seals"]}],
 	},
 	"seals not said, in petrol": {
 		"input": {

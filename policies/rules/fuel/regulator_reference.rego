@@ -35,7 +35,13 @@ import data.rules.fuel.limits.regulator_reference as limits
 
 boosted := {"turbocharged", "supercharged"}
 
-judges contains {"subject": fuel.path, "needs": ["regulator.base", "tune.base_fuel_pressure|needs.fuel_pressure"]} if some fuel in input.fuel
+# What the driveline asks for does not stand in for a map that nobody has read.
+judges contains {"subject": fuel.path, "needs": ["regulator.base", "tune.base_fuel_pressure"]} if some fuel in input.fuel
+
+judges contains {"subject": fuel.path, "needs": ["needs.fuel_pressure"]} if {
+	some fuel in input.fuel
+	"base_fuel_pressure" in fuel.tune.none
+}
 
 judges contains {"subject": fuel.path, "needs": ["regulator.follows_manifold"]} if {
 	some fuel in input.fuel

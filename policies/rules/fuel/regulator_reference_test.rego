@@ -36,7 +36,7 @@ cases := {
 		},
 		"want": [{
 			"subject": "fuel",
-			"missing": ["regulator.base", "tune.base_fuel_pressure|needs.fuel_pressure"],
+			"missing": ["regulator.base", "tune.base_fuel_pressure"],
 		}],
 	},
 	"base too high": {
@@ -172,7 +172,7 @@ cases := {
 				"needs": {"fuel_pressure": 350000},
 			}],
 		},
-		"want": [],
+		"want": [{"subject": "fuel", "missing": ["tune.base_fuel_pressure"]}],
 	},
 	"only the driveline says, and asks for more": {
 		"input": {
@@ -197,9 +197,21 @@ cases := {
 				"engine": {"induction": "turbocharged"},
 				"regulator": {"base": 350000, "follows_manifold": false},
 				"tune": {"none": ["base_fuel_pressure"]},
+				"needs": {"fuel_pressure": 350000},
 			}],
 		},
 		"want": [],
+	},
+	"constant rail, and nobody says of how much": {
+		"input": {
+			"fuel": [{
+				"path": "fuel",
+				"engine": {"induction": "turbocharged"},
+				"regulator": {"base": 350000, "follows_manifold": false},
+				"tune": {"none": ["base_fuel_pressure"]},
+			}],
+		},
+		"want": [{"subject": "fuel", "missing": ["needs.fuel_pressure"]}],
 	},
 }
 

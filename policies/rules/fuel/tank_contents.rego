@@ -11,6 +11,8 @@
 #     description: what is in the tank now against what the map was made for
 #   - ref: afdc-fuel-properties
 #     description: air-fuel ratio by fuel
+#   - ref: astm-d5798
+#     description: from 51 to 83 % of ethanol, by the season
 # custom:
 #   cases:
 #     kind:
@@ -35,11 +37,22 @@ import data.rules.fuel.limits.tank_contents as limits
 
 alone := {"methanol", "diesel"}
 
+# Sold with more ethanol in one season than in another.
+seasonal := {"E85"}
+
 judges contains {"subject": tune.path, "needs": ["fuel", "cell.filled_with"]} if some tune in input.tunes
 
 judges contains {"subject": tune.path, "needs": ["calc.map_ethanol", "calc.tank_ethanol"]} if {
 	some tune in input.tunes
 	not tune.follows_fuel
+}
+
+# Where map and tank both go by such a name, only tests tell whether they agree.
+judges contains {"subject": tune.path, "needs": ["ethanol", "cell.ethanol"]} if {
+	some tune in input.tunes
+	not tune.follows_fuel
+	tune.fuel in seasonal
+	tune.cell.filled_with in seasonal
 }
 
 findings contains {

@@ -8,8 +8,8 @@ cases := {
 		"input": {
 			"tunes": [{
 				"path": "driveline.tune",
-				"fuel": "E85",
-				"cell": {"filled_with": "E85"},
+				"fuel": "E10",
+				"cell": {"filled_with": "E10"},
 				"follows_fuel": false,
 				"calc": {"map_ethanol": 0.5, "tank_ethanol": 0.6005},
 			}],
@@ -25,8 +25,8 @@ cases := {
 		"input": {
 			"tunes": [{
 				"path": "driveline.tune",
-				"fuel": "E85",
-				"cell": {"filled_with": "E85"},
+				"fuel": "E10",
+				"cell": {"filled_with": "E10"},
 				"follows_fuel": false,
 				"calc": {"map_ethanol": 0.5, "tank_ethanol": 0.6},
 			}],
@@ -37,8 +37,8 @@ cases := {
 		"input": {
 			"tunes": [{
 				"path": "driveline.tune",
-				"fuel": "E85",
-				"cell": {"filled_with": "E85"},
+				"fuel": "E10",
+				"cell": {"filled_with": "E10"},
 				"follows_fuel": false,
 				"calc": {"map_ethanol": 0.6005, "tank_ethanol": 0.5},
 			}],
@@ -49,8 +49,8 @@ cases := {
 		"input": {
 			"tunes": [{
 				"path": "driveline.tune",
-				"fuel": "E85",
-				"cell": {"filled_with": "E85"},
+				"fuel": "E10",
+				"cell": {"filled_with": "E10"},
 				"follows_fuel": false,
 				"calc": {"map_ethanol": 0.6, "tank_ethanol": 0.5},
 			}],
@@ -115,12 +115,73 @@ cases := {
 		},
 		"want": [],
 	},
-	"as it should be": {
+	"sold under one name, both tested": {
+		"input": {
+			"tunes": [{
+				"path": "driveline.tune",
+				"fuel": "E85",
+				"ethanol": 0.8,
+				"cell": {"filled_with": "E85", "ethanol": 0.8},
+				"follows_fuel": false,
+				"calc": {"map_ethanol": 0.8, "tank_ethanol": 0.8},
+			}],
+		},
+		"want": [],
+	},
+	"sold under one name, and not tested": {
 		"input": {
 			"tunes": [{
 				"path": "driveline.tune",
 				"fuel": "E85",
 				"cell": {"filled_with": "E85"},
+				"follows_fuel": false,
+				"calc": {"map_ethanol": 0.85, "tank_ethanol": 0.85},
+			}],
+		},
+		"want": [{"subject": "driveline.tune", "missing": ["ethanol", "cell.ethanol"]}],
+	},
+	"of two names, and not tested": {
+		"input": {
+			"tunes": [{
+				"path": "driveline.tune",
+				"fuel": "petrol",
+				"cell": {"filled_with": "E85"},
+				"follows_fuel": false,
+				"calc": {"map_ethanol": 0, "tank_ethanol": 0.85},
+			}],
+		},
+		"want": [{"subject": "driveline.tune", "case": "share"}],
+	},
+	"of two names that hardly differ, the other way round": {
+		"input": {
+			"tunes": [{
+				"path": "driveline.tune",
+				"fuel": "ethanol",
+				"cell": {"filled_with": "E85"},
+				"follows_fuel": false,
+				"calc": {"map_ethanol": 0.92, "tank_ethanol": 0.85},
+			}],
+		},
+		"want": [],
+	},
+	"of two names that hardly differ": {
+		"input": {
+			"tunes": [{
+				"path": "driveline.tune",
+				"fuel": "E85",
+				"cell": {"filled_with": "ethanol"},
+				"follows_fuel": false,
+				"calc": {"map_ethanol": 0.95, "tank_ethanol": 1},
+			}],
+		},
+		"want": [],
+	},
+	"as it should be": {
+		"input": {
+			"tunes": [{
+				"path": "driveline.tune",
+				"fuel": "E10",
+				"cell": {"filled_with": "E10"},
 				"follows_fuel": false,
 				"calc": {"map_ethanol": 0.5, "tank_ethanol": 0.5},
 			}],

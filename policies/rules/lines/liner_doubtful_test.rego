@@ -172,7 +172,7 @@ cases := {
 				"service": "fuel",
 			}],
 		},
-		"want": [],
+		"want": [{"subject": "lines.feed", "at": "kind.liner"}],
 	},
 	"sold for it": {
 		"input": {
@@ -245,7 +245,7 @@ cases := {
 				"fuel": "E85",
 			}],
 		},
-		"want": [],
+		"want": [{"subject": "lines.feed", "at": "kind.liner"}],
 	},
 	"sold for another service than it carries": {
 		"input": {

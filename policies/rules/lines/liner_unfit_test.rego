@@ -183,7 +183,7 @@ cases := {
 				"fuel": "E10",
 			}],
 		},
-		"want": [],
+		"want": [{"subject": "lines.feed", "at": "kind.liner"}],
 	},
 	"sold for another service than it carries": {
 		"input": {

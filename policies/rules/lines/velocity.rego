@@ -30,24 +30,24 @@ import data.rules.lines.limits.velocity as limits
 
 oils := {"engine oil", "gearbox oil", "axle oil"}
 
-judges contains {"subject": line.path, "needs": ["calc.velocity"]} if {
+judges contains {"subject": line.path, "needs": ["calc.velocity_most"]} if {
 	some line in input.lines
 	line.service == "fuel"
 	line.pumped_by == "suction"
 }
 
-judges contains {"subject": line.path, "needs": ["calc.velocity"]} if {
+judges contains {"subject": line.path, "needs": ["calc.velocity_most"]} if {
 	some line in input.lines
 	line.service in oils
 	line.pumped_by == "pump"
 }
 
-judges contains {"subject": line.path, "needs": ["service", "pumped_by", "calc.velocity"]} if {
+judges contains {"subject": line.path, "needs": ["service", "pumped_by", "calc.velocity_most"]} if {
 	some line in input.lines
 	not line.service
 }
 
-judges contains {"subject": line.path, "needs": ["pumped_by", "calc.velocity"]} if {
+judges contains {"subject": line.path, "needs": ["pumped_by", "calc.velocity_most"]} if {
 	some line in input.lines
 	not line.pumped_by
 }
@@ -56,22 +56,22 @@ findings contains {
 	"subject": line.path,
 	"at": "hose",
 	"case": "suction",
-	"figures": {"velocity": line.calc.velocity, "usual": limits.fuel_suction.value},
+	"figures": {"velocity": line.calc.velocity_most, "usual": limits.fuel_suction.value},
 } if {
 	some line in input.lines
 	line.service == "fuel"
 	line.pumped_by == "suction"
-	line.calc.velocity > limits.fuel_suction.value
+	line.calc.velocity_most > limits.fuel_suction.value
 }
 
 findings contains {
 	"subject": line.path,
 	"at": "hose",
 	"case": "pressure",
-	"figures": {"velocity": line.calc.velocity, "usual": limits.oil_pressure.value},
+	"figures": {"velocity": line.calc.velocity_most, "usual": limits.oil_pressure.value},
 } if {
 	some line in input.lines
 	line.service in oils
 	line.pumped_by == "pump"
-	line.calc.velocity > limits.oil_pressure.value
+	line.calc.velocity_most > limits.oil_pressure.value
 }

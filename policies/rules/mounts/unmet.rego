@@ -19,8 +19,15 @@ package rules.mounts.unmet
 
 judges contains {"subject": mount.path, "needs": []} if some mount in input.drive_mounts
 
+judges contains {"subject": mount.path, "needs": ["settled"]} if {
+	some mount in input.drive_mounts
+	not mount.light
+	not mount.met_by
+}
+
 findings contains {"subject": mount.path, "figures": {}} if {
 	some mount in input.drive_mounts
+	mount.settled
 	not mount.light
 	not mount.met_by
 }

@@ -5,21 +5,29 @@ import data.rules.mounts.unmet
 
 cases := {
 	"met by nothing": {
-		"input": {"drive_mounts": [{"path": "driveline.mounts.left", "light": false}]},
+		"input": {"drive_mounts": [{"path": "driveline.mounts.left", "light": false, "settled": true}]},
 		"want": [{"subject": "driveline.mounts.left"}],
 	},
 	"not said whether it is light": {
-		"input": {"drive_mounts": [{"path": "driveline.mounts.left"}]},
+		"input": {"drive_mounts": [{"path": "driveline.mounts.left", "settled": true}]},
 		"want": [{"subject": "driveline.mounts.left"}],
 	},
 	"met": {
 		"input": {
-			"drive_mounts": [{"path": "driveline.mounts.left", "light": false, "met_by": ["mounts.left"]}],
+			"drive_mounts": [{"path": "driveline.mounts.left", "light": false, "settled": true, "met_by": ["mounts.left"]}],
 		},
 		"want": [],
 	},
+	"a bracket that meets nobody knows what": {
+		"input": {"drive_mounts": [
+			{"path": "driveline.mounts.left", "light": false},
+			{"path": "driveline.mounts.right", "light": false, "met_by": ["mounts.right"]},
+			{"path": "driveline.mounts.computer", "light": true},
+		]},
+		"want": [{"subject": "driveline.mounts.left", "missing": ["settled"]}],
+	},
 	"a box on its loom": {
-		"input": {"drive_mounts": [{"path": "driveline.mounts.left", "light": true}]},
+		"input": {"drive_mounts": [{"path": "driveline.mounts.left", "light": true, "settled": true}]},
 		"want": [],
 	},
 }

@@ -10,7 +10,7 @@
 # custom:
 #   level: fault
 #   subject: history
-#   stages: [hanging, out_raised, out_stored, trial_fit, joined, filled, first_start]
+#   stages: [hanging, out_raised, out_stored, trial_fit, joined, filled, first_start, event]
 #   message: "{part} served an engine that failed on {failed} and was not flushed since"
 #   figures:
 #     part: {dimension: text}
@@ -25,8 +25,8 @@ judges contains {"subject": entry.path, "needs": ["of", "flushed"]} if {
 	entry.served_failed_engine
 }
 
-# An entry may be about something else; then it says what.
-judges contains {"subject": entry.path, "needs": ["served_failed_engine|in_crash|note"]} if {
+# An entry may be about a crash. A note alone does not say that no engine failed.
+judges contains {"subject": entry.path, "needs": ["served_failed_engine|in_crash"]} if {
 	some entry in input.history
 }
 

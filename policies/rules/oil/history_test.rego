@@ -67,9 +67,9 @@ cases := {
 		},
 		"want": [],
 	},
-	"nothing": {
-		"input": {"history": [{"path": "history.cooler", "of": "oil.cooler"}]},
-		"want": [{"subject": "history.cooler", "missing": ["served_failed_engine|in_crash|note"]}],
+	"a note": {
+		"input": {"history": [{"path": "history.cooler", "of": "oil.cooler", "note": "one row bent"}]},
+		"want": [{"subject": "history.cooler", "missing": ["served_failed_engine|in_crash"]}],
 	},
 }
 

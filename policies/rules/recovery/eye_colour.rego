@@ -22,10 +22,26 @@ package rules.recovery.eye_colour
 
 judges contains {"subject": eye.path, "needs": ["colour|marked"]} if some eye in input.tow_eyes
 
+# Where nothing marks it the colour has to do, and where the colour does not a mark
+# has to.
+judges contains {"subject": eye.path, "needs": ["colour"]} if {
+	some eye in input.tow_eyes
+	"marked" in eye.none
+}
+
+judges contains {"subject": eye.path, "needs": ["marked"]} if {
+	some eye in input.tow_eyes
+	dull(eye.colour)
+}
+
 findings contains {"subject": eye.path, "at": "colour", "figures": {"colour": eye.colour}} if {
 	some eye in input.tow_eyes
-	not eye.marked
-	eye.colour != "yellow"
-	eye.colour != "red"
-	eye.colour != "orange"
+	"marked" in eye.none
+	dull(eye.colour)
+}
+
+dull(colour) if {
+	colour != "yellow"
+	colour != "red"
+	colour != "orange"
 }

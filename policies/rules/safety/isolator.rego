@@ -11,7 +11,7 @@
 #   cases:
 #     absent: {level: danger, message: "{subject} has no main switch"}
 #     runs_on: {level: danger, message: "the engine runs on when the main switch of {subject} is opened"}
-#     uncut: {level: danger, message: "the main switch of {subject} is not said to cut {circuits}"}
+#     uncut: {level: danger, message: "the main switch of {subject} does not cut {circuits}"}
 #   subject: electrics
 #   stages: [event]
 #   figures:
