@@ -39,8 +39,8 @@ func (e *Engine) WriteBundle(w io.Writer) error {
 // bundled is the path of a module in a bundle: the workshop's own rules lie where
 // their package says, wherever they were read.
 func (m module) bundled() string {
-	if m.rule == nil {
+	if m.entry == nil {
 		return m.file
 	}
-	return path.Join(rulesRoot, m.rule.Area, m.rule.Name+".rego")
+	return path.Join(rulesRoot, m.entry.area, m.entry.name+".rego")
 }

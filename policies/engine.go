@@ -41,16 +41,17 @@ type Options struct {
 
 // An Engine holds rules, compiled. Many goroutines may use it at once.
 type Engine struct {
-	rules    []*Rule  // sorted by id
+	entries  []*entry // sorted by id
 	names    []string // ids of all rules there are, chosen or not, sorted
-	byID     map[string]*Rule
-	byFile   map[string]*Rule
+	byID     map[string]*entry
+	byFile   map[string]*entry
 	loosened []Loosened
 	faults   []Fault
 	digest   string
 	timeout  time.Duration
 	heap     uint64 // bytes that an evaluation may add
 
+	byArea   map[string]limits
 	registry map[string]any
 	modules  []module       // the rules and what they share
 	prepared func() error   // waits until what follows is there
@@ -63,7 +64,7 @@ type Engine struct {
 // nothing. An own rule that is broken is left out and told by Faults.
 func New(ctx context.Context, o Options) (*Engine, error) {
 	e := &Engine{
-		byID: map[string]*Rule{}, byFile: map[string]*Rule{}, registry: map[string]any{},
+		byID: map[string]*entry{}, byFile: map[string]*entry{}, registry: map[string]any{},
 		timeout: cmp.Or(o.Timeout, 10*time.Second), heap: 256 << 20,
 	}
 	rules, err := e.list(o)
@@ -74,22 +75,24 @@ func New(ctx context.Context, o Options) (*Engine, error) {
 	if err != nil {
 		return nil, err
 	}
+	if e.byArea, err = e.limits(o.Own); err != nil {
+		return nil, err
+	}
 	modules, err := e.load(rules, shared, o.Schema)
 	if err != nil {
 		return nil, err
 	}
-	data, err := e.data(o, nil)
+	data, err := e.data(o, tablesRead(modules))
 	if err != nil {
 		return nil, err
 	}
-	e.digest = digest(modules, data[rulesRoot])
 	data["registry"] = e.registry
 	e.modules, e.reads = modules, data
 	e.prepared = begin(func() error {
-		data[tablesRoot] = tables.Named(tablesRead(modules))
 		e.panels = panelsOf(modules, data, runtime.GOMAXPROCS(0))
 		return prepareAll(ctx, e.panels)
 	})
+	e.digest = digest(modules, data[rulesRoot])
 	return e, nil
 }
 
@@ -108,8 +111,24 @@ func begin(do func() error) (wait func() error) {
 	}
 }
 
-// Rules returns the rules that the engine holds, sorted by id.
-func (e *Engine) Rules() []*Rule { return slices.Clone(e.rules) }
+// Rules returns the rules that the engine holds, sorted by id. To read all that
+// there is to know of them takes a while; IDs does not.
+func (e *Engine) Rules() []*Rule {
+	rules := make([]*Rule, len(e.entries))
+	for i, each := range e.entries {
+		rules[i] = each.whole()
+	}
+	return rules
+}
+
+// IDs returns the ids of the rules that the engine holds, sorted.
+func (e *Engine) IDs() []string {
+	ids := make([]string, len(e.entries))
+	for i, each := range e.entries {
+		ids[i] = each.id()
+	}
+	return ids
+}
 
 // Names returns the ids of all rules that there are, also of those that were not
 // chosen, sorted.
@@ -117,14 +136,15 @@ func (e *Engine) Names() []string { return slices.Clone(e.names) }
 
 // Rule returns the rule with the given id, or one that it had before.
 func (e *Engine) Rule(id string) (*Rule, bool) {
-	if r, ok := e.byID[id]; ok {
-		return r, true
+	if known, ok := e.byID[id]; ok {
+		return known.whole(), true
 	}
-	i := slices.IndexFunc(e.rules, func(r *Rule) bool { return slices.Contains(r.Formerly, id) })
+	rules := e.Rules()
+	i := slices.IndexFunc(rules, func(r *Rule) bool { return slices.Contains(r.Formerly, id) })
 	if i < 0 {
 		return nil, false
 	}
-	return e.rules[i], true
+	return rules[i], true
 }
 
 // Loosened returns the limits that were replaced, sorted by name.
@@ -142,12 +162,17 @@ func (e *Engine) list(o Options) ([]ruleFile, error) {
 	if err != nil {
 		return nil, err
 	}
+	builtIn := len(all)
 	for _, folder := range o.Own {
 		own, err := ownFiles(folder)
 		if err != nil {
 			return nil, err
 		}
 		for _, f := range own {
+			if n := len(all) - builtIn; n == mostOwnRules {
+				e.fault(f.id(), fmt.Errorf("%s:1: not read; a workshop has at most %d rules of its own", f.file, n))
+				continue
+			}
 			if i := slices.IndexFunc(all, func(g ruleFile) bool { return g.id() == f.id() }); i >= 0 {
 				e.fault(f.id(), fmt.Errorf("%s:1: %s has a rule of that name", f.file, all[i].file))
 				continue
@@ -183,28 +208,26 @@ func (e *Engine) load(list []ruleFile, shared []module, schema func() []byte) ([
 	for i, m := range loadAll(list, ruleFile.load) {
 		own := list[i].area == ownArea
 		if own && m.err == nil {
-			m.err = checkOwn(m, list[i].name, shared, schema)
+			m.err = e.checkOwn(m, list[i].name, shared, schema)
 		}
 		switch {
 		case m.err == nil:
 			modules = append(modules, m)
-			e.register(m.rule)
+			e.register(m.entry)
 		case own:
 			e.fault(list[i].id(), m.err)
 		default:
 			broken = append(broken, m.err)
 		}
 	}
-	slices.SortFunc(e.rules, func(a, b *Rule) int { return strings.Compare(a.ID, b.ID) })
+	slices.SortFunc(e.entries, func(a, b *entry) int { return strings.Compare(a.id(), b.id()) })
 	return modules, errors.Join(broken...)
 }
 
-func (e *Engine) register(r *Rule) {
-	e.rules = append(e.rules, r)
-	e.byID[r.ID], e.byFile[r.File] = r, r
-	e.registry[r.ID] = map[string]any{
-		"area": r.Area, "name": r.Name, "stages": r.Stages, "rulebook": r.Rulebook, "subject": r.Subject,
-	}
+func (e *Engine) register(r *entry) {
+	e.entries = append(e.entries, r)
+	e.byID[r.id()], e.byFile[r.file] = r, r
+	e.registry[r.id()] = r.registered()
 }
 
 // fault records each line of err as a fault of the rule.
@@ -216,18 +239,14 @@ func (e *Engine) fault(id string, err error) {
 
 // data returns what rules read beside the document: the named tables, and limits.
 func (e *Engine) data(o Options, names []string) (map[string]any, error) {
-	byArea, err := e.limits(o.Own)
-	if err != nil {
-		return nil, err
-	}
+	byArea := e.byArea
 	for _, name := range slices.Sorted(maps.Keys(o.Limits)) {
 		area, rest, _ := strings.Cut(name, ".")
 		change, err := byArea[area].set(area, rest, o.Limits[name])
 		if err != nil {
 			return nil, err
 		}
-		if r, ok := e.byID[change.Rule]; ok { // else it was not chosen
-			change.Level = r.Level
+		if _, ok := e.byID[change.Rule]; ok { // else it was not chosen
 			e.loosened = append(e.loosened, change)
 		}
 	}
@@ -235,8 +254,11 @@ func (e *Engine) data(o Options, names []string) (map[string]any, error) {
 	for area, l := range byArea {
 		areas[area] = map[string]any{limitsKey: l.data()}
 	}
-	for _, r := range e.rules {
-		r.Limits = byArea[r.Area][r.Name]
+	for _, r := range e.entries {
+		r.limits = byArea[r.area][r.name]
+	}
+	for i, change := range e.loosened {
+		e.loosened[i].Level = e.byID[change.Rule].whole().Level
 	}
 	return map[string]any{tablesRoot: tables.Named(names), rulesRoot: areas}, nil
 }
@@ -258,7 +280,7 @@ func (e *Engine) limits(own []Folder) (map[string]limits, error) {
 		}
 	}
 	for _, folder := range own {
-		text, err := fs.ReadFile(folder.FS, limitsFile)
+		text, err := ownFS{folder}.ReadFile(limitsFile)
 		if errors.Is(err, fs.ErrNotExist) {
 			continue
 		}
@@ -310,9 +332,10 @@ func compile(c *ast.Compiler, modules []module) error {
 }
 
 // checkOwn checks an own rule on its own, with every check there is: what it
-// refers to, then whether it compiles against the document's schema.
-func checkOwn(m module, name string, shared []module, schema func() []byte) error {
-	if err := reach(m.parsed, name); err != nil {
+// refers to and what it unfolds to, then whether it compiles against the document's
+// schema.
+func (e *Engine) checkOwn(m module, name string, shared []module, schema func() []byte) error {
+	if err := cmp.Or(reach(m.parsed, name), checkUnfolded(m.parsed)); err != nil {
 		return err
 	}
 	var text []byte
@@ -323,7 +346,13 @@ func checkOwn(m module, name string, shared []module, schema func() []byte) erro
 	if err != nil {
 		return err
 	}
-	return compile(c, append(slices.Clone(shared), m))
+	ctx, stop := context.WithTimeoutCause(context.Background(), e.timeout,
+		fmt.Errorf("%s:1: it does not compile within %v", m.file, e.timeout))
+	defer stop()
+	if _, err = patiently(ctx, func() (*ast.Compiler, error) { return c, compile(c, append(slices.Clone(shared), m)) }); err != nil {
+		return err
+	}
+	return absent(c.Modules[m.file], e.byArea)
 }
 
 // checker is a compiler that checks all it can.

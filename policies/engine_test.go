@@ -67,6 +67,12 @@ func line(name string, length float64) map[string]any {
 	return map[string]any{"path": "lines." + name, "hose": map[string]any{"length": length}}
 }
 
+// guessed marks the length of a line as a guess.
+func guessed(line map[string]any) map[string]any {
+	line["hose"].(map[string]any)["guessed"] = []any{"length"}
+	return line
+}
+
 var longFinding = Finding{Rule: "own.whole", Subject: "lines.feed", Figures: map[string]any{"length": 3.0}}
 
 func newEngine(t *testing.T, o Options) *Engine {
@@ -89,9 +95,7 @@ func evaluate(t *testing.T, e *Engine, document any) Outcome {
 
 func TestEvaluate(t *testing.T) {
 	e := newEngine(t, Options{Only: []string{"own", "lines.bend_radius"}, Own: ownFolder(nil)})
-	guessed := line("vent", 1)
-	guessed["hose"].(map[string]any)["guessed"] = []any{"length"}
-	got := evaluate(t, e, joined(line("feed", 3), guessed, map[string]any{"path": "lines.brake"}))
+	got := evaluate(t, e, joined(guessed(line("feed", 3)), guessed(line("vent", 1)), map[string]any{"path": "lines.brake"}))
 	want := Outcome{
 		Findings: []Finding{longFinding},
 		CannotTell: []Gap{
@@ -100,7 +104,7 @@ func TestEvaluate(t *testing.T) {
 			{Rule: "lines.bend_radius", Subject: "lines.vent", Missing: []string{"kind.bend", "tightest_bend"}},
 			{Rule: "own.whole", Subject: "lines.brake", Missing: []string{"hose.length"}},
 		},
-		Guesses: []Guess{{Rule: "own.whole", Subject: "lines.vent", Guessed: []string{"hose.length"}}},
+		Guesses: []Guess{{Rule: "own.whole", Subject: "lines.feed", Guessed: []string{"hose.length"}}}, // of the vent nothing is found
 		Judged: map[string][]string{
 			"lines.bend_radius": {"lines.brake", "lines.feed", "lines.vent"},
 			"own.whole":         {"lines.brake", "lines.feed", "lines.vent"},
@@ -138,6 +142,8 @@ func TestBrokenOwnRules(t *testing.T) {
 		"network":        {ownRule("broken", `x := http.send({"method": "get", "url": "http://localhost"})`), body + 1, "http.send is not one of the functions that a rule may call"},
 		"no function":    {ownRule("broken", `x := measure(1)`), body + 1, "undefined function measure"},
 		"misspelt field": {ownRule("broken", "x if input.lines[0].lenght"), body + 1, `undefined ref: input.lines[0].lenght; have: "lenght"; want (one of): ["asked"`},
+		"no table":       {ownRule("broken", "x := data.tables.fluid.rows"), body + 1, "there is no table fluid"},
+		"no limit":       {ownRule("broken", "x := data.rules.own.limits.broken.most.value"), body + 1, "there is no limit own.broken.most"},
 		"unused":         {ownRule("broken", "x if y := 1"), body + 1, "assigned var y unused"},
 	}
 	for name, test := range tests {
@@ -381,7 +387,7 @@ func TestLimitsReplaced(t *testing.T) {
 	if got := strict.Loosened(); len(got) != 1 || got[0].Looser {
 		t.Errorf("a lower limit: %+v, want one that is not looser", got)
 	}
-	if got := strict.byID["lines.support_spacing"].Limits["free_run"]; got.Value != 0.3048 || got.Written != "1 ft" {
+	if got := strict.byID["lines.support_spacing"].whole().Limits["free_run"]; got.Value != 0.3048 || got.Written != "1 ft" {
 		t.Errorf("the rule tells the limit %v", got)
 	}
 	for name, text := range map[string]string{"lines.support_spacing.colour": "1 m", "lines.support_spacing": "1 m", "colour.a.b": "1 m", name: "1 kg"} {

@@ -44,7 +44,7 @@ type Gap struct {
 	Collection string   `json:"collection"`
 }
 
-// A Guess is a judgement that rests on a field marked as a guess.
+// A Guess is what a finding rests on although its author marked it as a guess.
 type Guess struct {
 	Rule    string   `json:"rule"`
 	Subject string   `json:"subject"`
@@ -83,7 +83,7 @@ func (e *Engine) askAll(ctx context.Context, input ast.Value) (reply, error) {
 	replies, errs := make([]reply, len(e.panels)), make([]error, len(e.panels))
 	var wait sync.WaitGroup
 	for i, p := range e.panels {
-		wait.Go(func() { replies[i], errs[i] = e.ask(ctx, p.query, input) })
+		wait.Go(func() { replies[i], errs[i] = e.ask(ctx, p.answering(), input) })
 	}
 	wait.Wait()
 	var all reply
@@ -97,8 +97,8 @@ func (e *Engine) askAll(ctx context.Context, input ast.Value) (reply, error) {
 func (e *Engine) askOneByOne(ctx context.Context, input ast.Value) (Outcome, error) {
 	var all reply
 	for _, p := range e.panels {
-		for id := range p.registry {
-			said, err := e.askOne(ctx, p, id, input)
+		for id, registered := range p.registered() {
+			said, err := e.askOne(ctx, p, id, registered, input)
 			if err != nil {
 				return Outcome{}, err
 			}
@@ -109,9 +109,10 @@ func (e *Engine) askOneByOne(ctx context.Context, input ast.Value) (Outcome, err
 }
 
 // askOne asks one rule of a panel. What fails is a fault of that rule; an error is
-// ctx's.
-func (e *Engine) askOne(ctx context.Context, p *panel, id string, input ast.Value) (reply, error) {
-	one, err := json.Marshal(map[string]any{id: p.registry[id]})
+// ctx's. A rule that had to be stopped is asked no more: in a fleet it would have
+// to be stopped for each car.
+func (e *Engine) askOne(ctx context.Context, p *panel, id string, registered any, input ast.Value) (reply, error) {
+	one, err := json.Marshal(map[string]any{id: registered})
 	if err != nil {
 		return reply{}, err
 	}
@@ -122,6 +123,9 @@ func (e *Engine) askOne(ctx context.Context, p *panel, id string, input ast.Valu
 	said, err := e.ask(ctx, query, input)
 	if ctx.Err() != nil {
 		return reply{}, ctx.Err()
+	}
+	if _, stopped := errors.AsType[stopError](err); stopped {
+		return reply{faults: []Fault{{id, err.Error() + "; it was not asked again"}}}, p.strike(ctx, id)
 	}
 	if err != nil {
 		return reply{faults: []Fault{{id, err.Error()}}}, nil
@@ -157,16 +161,25 @@ func (r *reply) add(o reply) {
 
 // ask runs one query under the engine's limits of time and memory.
 func (e *Engine) ask(ctx context.Context, query rego.PreparedEvalQuery, input ast.Value) (reply, error) {
-	ctx, stop := context.WithTimeoutCause(ctx, e.timeout, fmt.Errorf("no answer within %v", e.timeout))
+	ctx, stop := context.WithTimeoutCause(ctx, e.timeout, stopError{fmt.Sprintf("no answer within %v", e.timeout)})
 	defer stop()
 	ctx, stop = watchHeap(ctx, e.heap)
 	defer stop()
 
+	said, err := patiently(ctx, func() (reply, error) { return answer(ctx, query, input) })
+	if topdown.IsCancel(err) {
+		err = context.Cause(ctx)
+	}
+	return said, err
+}
+
+// answer is what one query says.
+func answer(ctx context.Context, query rego.PreparedEvalQuery, input ast.Value) (reply, error) {
 	var said reply
 	results, err := query.Eval(ctx, rego.EvalParsedInput(input), rego.EvalBuiltinErrorList(&said.failed))
 	switch {
 	case topdown.IsCancel(err):
-		return said, context.Cause(ctx)
+		return said, err
 	case err != nil:
 		return said, plainEval(err)
 	case len(results) == 0:
@@ -190,7 +203,7 @@ func (e *Engine) blame(said *reply) bool {
 		if !ok {
 			return false
 		}
-		said.faults = append(said.faults, Fault{r.ID, located(failed)})
+		said.faults = append(said.faults, Fault{r.id(), located(failed)})
 	}
 	return true
 }
@@ -215,11 +228,12 @@ func (e *Engine) outcome(said reply) Outcome {
 	o := Outcome{Judged: map[string][]string{}, Faults: said.faults}
 	for _, f := range decodeAll[Finding](said.findings, &o.Faults) {
 		if err := e.checkFinding(f); err != nil {
-			o.Faults = append(o.Faults, Fault{f.Rule, fmt.Sprintf("%s: finding on %s: %v", e.byID[f.Rule].File, f.Subject, err)})
+			o.Faults = append(o.Faults, Fault{f.Rule, fmt.Sprintf("%s: finding on %s: %v", e.byID[f.Rule].file, f.Subject, err)})
 			continue
 		}
 		o.Findings = append(o.Findings, f)
 	}
+	o.Findings = e.withoutFloods(o.Findings, &o.Faults)
 	slices.SortFunc(o.Findings, func(a, b Finding) int {
 		return cmp.Or(strings.Compare(a.Rule, b.Rule), strings.Compare(a.Subject, b.Subject), strings.Compare(a.Case, b.Case),
 			slices.Compare(a.Also, b.Also), strings.Compare(a.At, b.At), strings.Compare(fmt.Sprint(a.Figures), fmt.Sprint(b.Figures)))
@@ -231,13 +245,13 @@ func (e *Engine) outcome(said reply) Outcome {
 	for id, list := range said.judged {
 		subjects, ok := pathsIn(list.([]any))
 		if !ok {
-			o.Faults = append(o.Faults, Fault{id, fmt.Sprintf("%s: judges: a subject is no path", e.byID[id].File)})
+			o.Faults = append(o.Faults, Fault{id, fmt.Sprintf("%s: judges: a subject is no path", e.byID[id].file)})
 			continue
 		}
 		o.Judged[id] = subjects // the set comes sorted
 	}
 	for _, s := range decodeAll[stray](said.strays, &o.Faults) {
-		o.Faults = append(o.Faults, Fault{s.Rule, e.byID[s.Rule].File + ": " + s.fault(e.byID[s.Rule].Subject)})
+		o.Faults = append(o.Faults, Fault{s.Rule, e.byID[s.Rule].file + ": " + s.fault(e.byID[s.Rule].subject)})
 	}
 	slices.SortFunc(o.Faults, func(a, b Fault) int {
 		return cmp.Or(strings.Compare(a.Rule, b.Rule), strings.Compare(a.Message, b.Message))
@@ -251,9 +265,9 @@ type stray struct{ Rule, Found, Judged string }
 
 func (s stray) fault(collection string) string {
 	if s.Found != "" {
-		return s.Found + ": found, but not judged"
+		return short(s.Found) + ": found, but not judged"
 	}
-	return s.Judged + ": judged, but not one of " + collection
+	return short(s.Judged) + ": judged, but not one of " + collection
 }
 
 // pathsIn turns a list into strings. It returns false if it holds anything else.
@@ -282,7 +296,7 @@ func decodeAll[T any](list []any, faults *[]Fault) []T {
 		if err := decoder.Decode(&v); err != nil {
 			var of struct{ Rule string }
 			_ = json.Unmarshal(text, &of) // fitup.rego puts the rule there
-			*faults = append(*faults, Fault{of.Rule, fmt.Sprintf("%s: %v", text, err)})
+			*faults = append(*faults, Fault{of.Rule, fmt.Sprintf("%s: %v", short(string(text)), err)})
 			continue
 		}
 		all = append(all, v)
@@ -316,7 +330,10 @@ func merged[T any](all []T, about func(T) [3]string, fields func(*T) *[]string) 
 
 // checkFinding holds a finding to what its rule's METADATA promises.
 func (e *Engine) checkFinding(f Finding) error {
-	r := e.byID[f.Rule]
+	r := e.byID[f.Rule].whole()
+	if err := f.checkSize(); err != nil {
+		return err
+	}
 	c, ok := r.Case(f.Case)
 	if !ok {
 		return fmt.Errorf("case %q is none of %q", f.Case, r.CaseNames())

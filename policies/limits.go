@@ -24,6 +24,7 @@ type Limit struct {
 	Why     string  `yaml:"why"`
 	Source  string  `yaml:"source"` // a key of package tables
 	Clause  string  `yaml:"clause"`
+	Was     string  `yaml:"-"` // as written before a workshop set its own; "" if it did not
 
 	dimension unit.Dimension
 }
@@ -107,7 +108,7 @@ func (l limits) set(area, name, text string) (Loosened, error) {
 		Limit: area + "." + name, Rule: area + "." + rule, Was: limit.Written, Is: q.Text,
 		Looser: limit.Looser == "up" && q.SI > limit.Value || limit.Looser == "down" && q.SI < limit.Value,
 	}
-	limit.Value, limit.Written = q.SI, q.Text
+	limit.Value, limit.Written, limit.Was = q.SI, q.Text, limit.Written
 	l[rule][short] = limit
 	return change, nil
 }

@@ -1,6 +1,7 @@
 package policies
 
 import (
+	"bytes"
 	"errors"
 	"fmt"
 	"io/fs"
@@ -22,12 +23,13 @@ const (
 	limitsFile = "data.yaml"
 )
 
-// A module is one Rego file. For a rule, rule is set.
+// A module is one Rego file. For a rule, entry is set.
 type module struct {
 	file   string // in messages, and as the compiler knows it
 	text   []byte
+	code   string // the text without the METADATA
 	parsed *ast.Module
-	rule   *Rule
+	entry  *entry
 	err    error
 }
 
@@ -55,7 +57,7 @@ func ownFiles(folder Folder) ([]ruleFile, error) {
 	paths, err := regoFiles(folder.FS, ".")
 	var list []ruleFile
 	for _, p := range paths {
-		list = append(list, ruleFile{folder.FS, p, path.Join(folder.Name, p), ownArea, strings.TrimSuffix(p, ".rego")})
+		list = append(list, ruleFile{ownFS{folder}, p, path.Join(folder.Name, p), ownArea, strings.TrimSuffix(p, ".rego")})
 	}
 	if err == nil && len(list) == 0 {
 		err = fmt.Errorf("%s: no rule in it: a rule is a file NAME.rego", folder.Name)
@@ -69,16 +71,15 @@ func regoFiles(fsys fs.FS, folders string) ([]string, error) {
 	return slices.DeleteFunc(paths, func(p string) bool { return strings.HasSuffix(p, "_test.rego") }), err
 }
 
-// load reads and parses a rule with its METADATA.
+// load reads and parses a rule, and of its METADATA what the registry holds.
 func (f ruleFile) load() module {
 	m := readModule(f.fsys, f.path, f.file)
 	if m.err != nil {
 		return m
 	}
-	meta, err := readMetadata(f.file, m.text)
-	if m.err = errors.Join(err, f.checkModule(m.parsed)); m.err == nil {
-		m.rule = meta.rule(f.area, f.name, f.file)
-	}
+	var bad error
+	m.entry, bad = newEntry(f, m.text)
+	m.err = errors.Join(bad, f.checkModule(m.parsed))
 	return m
 }
 
@@ -132,11 +133,27 @@ func readModule(fsys fs.FS, path, file string) module {
 	if m.text, m.err = fs.ReadFile(fsys, path); m.err != nil {
 		return m
 	}
-	m.parsed, m.err = ast.ParseModuleWithOpts(file, string(m.text), ast.ParserOptions{
+	m.code = withoutHeading(m.text)
+	m.parsed, m.err = ast.ParseModuleWithOpts(file, m.code, ast.ParserOptions{
 		RegoVersion: ast.RegoV1, Capabilities: capabilities(),
 	})
 	m.err = plain(m.err)
 	return m
+}
+
+// withoutHeading blanks the comment that a module begins with: most of a rule is
+// METADATA, which the parser and the compiler would carry along. Lines stay where
+// they are.
+func withoutHeading(text []byte) string {
+	rest, lines := text, 0
+	for row := range bytes.Lines(text) {
+		if row[0] != '#' && row[0] != '\n' {
+			break
+		}
+		rest = rest[len(row):]
+		lines++
+	}
+	return strings.Repeat("\n", lines) + string(rest)
 }
 
 // loadAll runs each of the loads at once and keeps their order.

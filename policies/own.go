@@ -1,8 +1,11 @@
 package policies
 
 import (
+	"errors"
 	"fmt"
+	"io"
 	"io/fs"
+	"path"
 
 	"github.com/open-policy-agent/opa/v1/ast"
 )
@@ -15,6 +18,50 @@ const ownArea = "own"
 type Folder struct {
 	Name string // as the user gave it; begins the file names in messages
 	FS   fs.FS
+}
+
+// What a workshop's own rules may be. They come from whoever can write to the
+// folder, and compiling them cannot be stopped.
+const (
+	mostOwnRules = 100
+	mostRuleSize = 64 << 10 // bytes in a file
+)
+
+// ownFS reads the files of a workshop's folder: regular ones, of a size that
+// somebody wrote. Opening a named pipe would wait for its writer.
+type ownFS struct{ Folder }
+
+func (o ownFS) Open(name string) (fs.File, error) { return o.FS.Open(name) }
+
+func (o ownFS) ReadFile(name string) ([]byte, error) {
+	text, err := o.read(name)
+	if failed, ok := errors.AsType[*fs.PathError](err); ok {
+		err = failed.Err // without the system call
+	}
+	if err != nil {
+		return nil, fmt.Errorf("%s:1: it cannot be read: %w", path.Join(o.Name, name), err)
+	}
+	return text, nil
+}
+
+func (o ownFS) read(name string) ([]byte, error) {
+	info, err := fs.Stat(o.FS, name)
+	switch {
+	case err != nil:
+		return nil, err
+	case !info.Mode().IsRegular():
+		return nil, errors.New("this is no regular file")
+	}
+	f, err := o.FS.Open(name)
+	if err != nil {
+		return nil, err
+	}
+	defer f.Close()
+	text, err := io.ReadAll(io.LimitReader(f, mostRuleSize+1))
+	if err == nil && len(text) > mostRuleSize {
+		err = fmt.Errorf("it is larger than %d KiB", mostRuleSize>>10)
+	}
+	return text, err
 }
 
 // reach tells what an own rule refers to beyond what it may: the document, the

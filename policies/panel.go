@@ -1,9 +1,12 @@
 package policies
 
 import (
+	"cmp"
 	"context"
 	"errors"
 	"maps"
+	"slices"
+	"strings"
 	"sync"
 
 	"github.com/open-policy-agent/opa/v1/ast"
@@ -20,36 +23,54 @@ type panel struct {
 	registry map[string]any // that of the data
 
 	compiler *ast.Compiler
-	store    storage.Store
-	query    rego.PreparedEvalQuery
+
+	mu    sync.RWMutex // of what follows, which changes if a rule is struck off
+	store storage.Store
+	query rego.PreparedEvalQuery
 }
 
 // mostPanels is how many are worth what each does over again.
 const mostPanels = 4
 
-// panelsOf deals modules out to a panel for each core.
+// panelsOf deals modules out to a panel for each core. Rules that judge the same
+// things are in one panel: what there is to know of those is found out once.
 func panelsOf(modules []module, data map[string]any, cores int) []*panel {
-	panels := make([]*panel, min(cores, mostPanels))
+	bySubject := map[string][]module{}
+	var shared []module
+	for _, m := range modules {
+		if m.entry == nil {
+			shared = append(shared, m)
+			continue
+		}
+		bySubject[m.entry.subject] = append(bySubject[m.entry.subject], m)
+	}
+	panels := make([]*panel, max(1, min(cores, mostPanels, len(bySubject))))
 	for i := range panels {
-		p := &panel{data: maps.Clone(data), registry: map[string]any{}}
+		p := &panel{modules: slices.Clone(shared), data: maps.Clone(data), registry: map[string]any{}, compiler: newCompiler(modules)}
 		p.data["registry"] = p.registry
 		panels[i] = p
 	}
 	registry := data["registry"].(map[string]any)
-	next := 0
-	for _, m := range modules {
-		if m.rule == nil {
-			for _, p := range panels {
-				p.modules = append(p.modules, m)
-			}
-			continue
+	subjects := slices.SortedFunc(maps.Keys(bySubject), func(a, b string) int {
+		return cmp.Or(cmp.Compare(sizeOf(bySubject[b]), sizeOf(bySubject[a])), strings.Compare(a, b))
+	})
+	for _, subject := range subjects {
+		p := slices.MinFunc(panels, func(a, b *panel) int { return cmp.Compare(sizeOf(a.modules), sizeOf(b.modules)) })
+		p.modules = append(p.modules, bySubject[subject]...)
+		for _, m := range bySubject[subject] {
+			p.registry[m.entry.id()] = registry[m.entry.id()]
 		}
-		p := panels[next%len(panels)]
-		p.modules = append(p.modules, m)
-		p.registry[m.rule.ID] = registry[m.rule.ID]
-		next++
 	}
-	return panels[:max(1, min(next, len(panels)))]
+	return panels
+}
+
+// sizeOf is the length of texts, which their work follows.
+func sizeOf(modules []module) int {
+	size := 0
+	for _, m := range modules {
+		size += len(m.code)
+	}
+	return size
 }
 
 // prepareAll makes panels ready to be asked.
@@ -63,26 +84,46 @@ func prepareAll(ctx context.Context, panels []*panel) error {
 	return errors.Join(errs...)
 }
 
-// pureChecks are the stages of the compiler that only check. The built-in rules
-// have passed them in this package's tests, and own rules have in checkOwn.
-var pureChecks = []ast.StageID{
-	ast.StageCheckUnusedImports, ast.StageCheckKeywordOverrides, ast.StageCheckDuplicateImports,
-	ast.StageCheckVoidCalls, ast.StageCheckRuleConflicts, ast.StageCheckUndefinedFuncs,
-	ast.StageCheckSafetyRuleHeads, ast.StageCheckRecursion, ast.StageCheckTypes,
-	ast.StageCheckUnsafeBuiltins, ast.StageCheckDeprecatedBuiltins, ast.StageBuildRequiredCapabilities,
-}
-
 func (p *panel) prepare(ctx context.Context) error {
-	p.compiler = ast.NewCompiler().WithCapabilities(capabilities()).WithSkipStages(pureChecks...)
 	if err := compile(p.compiler, p.modules); err != nil {
 		return err
 	}
+	return p.prepareAnswer(ctx)
+}
+
+// prepareAnswer makes the one query over all rules of the panel.
+func (p *panel) prepareAnswer(ctx context.Context) error {
 	p.store = inmem.NewFromObjectWithOpts(p.data, inmem.OptReturnASTValuesOnRead(true), inmem.OptRoundTripOnWrite(false))
 	var err error
 	p.query, err = p.prepareQuery(ctx, "data.fitup")
 	return err
 }
 
+// answering is the query over all rules that are not struck off.
+func (p *panel) answering() rego.PreparedEvalQuery {
+	p.mu.RLock()
+	defer p.mu.RUnlock()
+	return p.query
+}
+
+// registered is what is registered of each rule that is not struck off.
+func (p *panel) registered() map[string]any {
+	p.mu.RLock()
+	defer p.mu.RUnlock()
+	return p.registry
+}
+
+// strike takes a rule off the panel, which may be in use.
+func (p *panel) strike(ctx context.Context, id string) error {
+	p.mu.Lock()
+	defer p.mu.Unlock()
+	left, data := maps.Clone(p.registry), maps.Clone(p.data)
+	delete(left, id)
+	data["registry"] = left
+	p.registry, p.data = left, data
+	return p.prepareAnswer(ctx)
+}
+
 func (p *panel) prepareQuery(ctx context.Context, query string) (rego.PreparedEvalQuery, error) {
-	return rego.New(rego.Compiler(p.compiler), rego.Store(p.store), rego.Query(query)).PrepareForEval(ctx)
+	return rego.New(rego.Compiler(p.compiler), rego.Store(p.store), rego.Query(query), rego.GenerateJSON(writtenOut)).PrepareForEval(ctx)
 }

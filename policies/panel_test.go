@@ -11,13 +11,11 @@ import (
 	"fitup/policies/tables"
 )
 
-// TestPanels: however many share the rules, each rule is in one of them and they
-// say the same together.
+// TestPanels: however many share the rules, each rule is in one of them, with all
+// that judge the same, and they say the same together.
 func TestPanels(t *testing.T) {
-	e := newEngine(t, Options{Only: []string{"own", "lines"}, Own: ownFolder(nil)})
-	guessed := line("vent", 1)
-	guessed["hose"].(map[string]any)["guessed"] = []any{"length"}
-	document := joined(line("feed", 3), guessed, map[string]any{"path": "lines.brake"})
+	e := newEngine(t, Options{Only: []string{"own", "lines", "fuel", "coolant", "support", "mounts"}, Own: ownFolder(nil)})
+	document := joined(guessed(line("feed", 3)), line("vent", 1), map[string]any{"path": "lines.brake"})
 	want := evaluate(t, e, document)
 	if len(want.Findings) == 0 || len(want.CannotTell) == 0 || len(want.Guesses) == 0 {
 		t.Fatalf("too little said to compare: %+v", want)
@@ -25,13 +23,19 @@ func TestPanels(t *testing.T) {
 	for _, cores := range []int{1, 2, mostPanels + 1} {
 		e.panels = panelsOf(e.modules, e.reads, cores)
 		var ids []string
+		in := map[string]*panel{} // by subject
 		for _, p := range e.panels {
 			for id := range p.registry {
 				ids = append(ids, id)
+				if subject := e.byID[id].subject; in[subject] != nil && in[subject] != p {
+					t.Errorf("%d cores: the rules that judge %s are in two panels", cores, subject)
+				} else {
+					in[subject] = p
+				}
 			}
 		}
 		slices.Sort(ids)
-		if diff := cmp.Diff(ruleIDs(e), ids); diff != "" {
+		if diff := cmp.Diff(e.IDs(), ids); diff != "" {
 			t.Errorf("%d cores: rules (-) and those in panels (+)\n%s", cores, diff)
 		}
 		if len(e.panels) != min(cores, mostPanels) {
@@ -44,14 +48,6 @@ func TestPanels(t *testing.T) {
 			t.Errorf("%d cores: (-want +got)\n%s", cores, diff)
 		}
 	}
-}
-
-func ruleIDs(e *Engine) []string {
-	var ids []string
-	for _, r := range e.Rules() {
-		ids = append(ids, r.ID)
-	}
-	return ids
 }
 
 func TestTablesRead(t *testing.T) {

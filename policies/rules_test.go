@@ -116,7 +116,7 @@ func openRule(t *testing.T, f ruleFile) *ruleTest {
 	}
 	testFile := strings.TrimSuffix(f.path, ".rego") + "_test.rego"
 	rt := &ruleTest{
-		T: t, engine: engine, rule: engine.byID[f.id()],
+		T: t, engine: engine, rule: engine.byID[f.id()].whole(),
 		module: readModule(files, f.path, f.path),
 	}
 	if rt.test, err = readTest(testFile); err != nil {
@@ -552,8 +552,7 @@ func TestRego(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	e := &Engine{}
-	data, err := e.data(Options{}, tables.Names())
+	data, err := newEngine(t, Options{}).data(Options{}, tables.Names())
 	if err != nil {
 		t.Fatal(err)
 	}

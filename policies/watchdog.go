@@ -8,6 +8,11 @@ import (
 	"time"
 )
 
+// A stopError says why something was stopped that would have gone on.
+type stopError struct{ why string }
+
+func (e stopError) Error() string { return e.why }
+
 // watchHeap returns a context that ends when the heap has grown by so many bytes.
 // What is garbage does not count: before it gives up it collects.
 func watchHeap(ctx context.Context, growth uint64) (context.Context, context.CancelFunc) {
@@ -26,7 +31,7 @@ func watchHeap(ctx context.Context, growth uint64) (context.Context, context.Can
 				continue
 			}
 			if runtime.GC(); heapSize() >= limit {
-				cancel(fmt.Errorf("stopped after it took %d MiB of memory", growth>>20))
+				cancel(stopError{fmt.Sprintf("stopped after it took %d MiB of memory", growth>>20)})
 				return
 			}
 		}

@@ -8,14 +8,19 @@ import (
 )
 
 // check finds what no single value shows: keys that a table needs, and keys that
-// contradict one another. A rating whose basis is left out becomes asked. Values
-// that were refused, as the problems so far tell, are not told of again.
+// contradict one another. A rating whose basis is left out becomes asked, and a bay
+// of which nobody knows what is in it is remarked on. Values that were refused, as
+// the problems so far tell, are not told of again.
 func (f *File) check(sofar []source.Problem) []source.Problem {
 	var problems []source.Problem
 	f.Walk(func(path string, _ Field, value any) {
 		switch v := value.(type) {
 		case Leaf, Collection:
 			return
+		case *CarHead:
+			if v.Driveline.Said() == Asked {
+				f.Notes = append(f.Notes, f.problem(path+".driveline", `the file of the driveline, or "none"`, "the bay is judged as an empty one while nobody says what is in it"))
+			}
 		case *Stand:
 			f.needsBasis(&v.Rated, v.Basis.State, path, `basis = "each" or "pair", as its label says`)
 		case *Sling:

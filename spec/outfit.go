@@ -14,22 +14,28 @@ import (
 // An Outfit loads the files of one run, each once, and puts together what
 // belongs together. It is not for several goroutines at once.
 type Outfit struct {
+	// Read reads one file by itself. It is LoadFile, unless who makes many outfits
+	// of much the same files sets one that remembers: a File is not changed once it
+	// is read, and outfits may share it.
+	Read func(t *tree.Tree, name string) (*File, []source.Problem)
+
 	tree     *tree.Tree
-	files    map[string]*File            // by real name
-	problems map[string][]source.Problem // of each file; one with any is not judged
-	pairing  map[string][]source.Problem // of files together with others; the files may still be judged apart
+	files    map[string]*File         // by real name
+	problems map[string][]FileProblem // of each file; one with any is not judged
+	pairing  map[string][]FileProblem // of files together with others; the files may still be judged apart
 }
 
 // NewOutfit makes an outfit of the files of a tree.
 func NewOutfit(t *tree.Tree) *Outfit {
-	return &Outfit{tree: t, files: map[string]*File{}, problems: map[string][]source.Problem{}, pairing: map[string][]source.Problem{}}
+	return &Outfit{Read: LoadFile, tree: t, files: map[string]*File{}, problems: map[string][]FileProblem{}, pairing: map[string][]FileProblem{}}
 }
 
 // A FileProblem is a shape error of one file.
 type FileProblem struct {
 	File string
 	source.Problem
-	Place source.Place
+	Place   source.Place
+	Excerpt string // the line of the file
 }
 
 // Error is the problem on one line that an editor can follow.
@@ -49,6 +55,11 @@ type Composition struct {
 	Shop      *File // nil if neither names one
 	Fit       *Fit  // what is true of this car with this driveline; nil if nothing is said
 	Trial     bool  // the driveline is not the one fitted
+
+	// Adaptors are what a swap screws between the end of a line and a port that it
+	// does not meet, by the path of the end, from the line to the port. One that is
+	// not of the shop's has no path.
+	Adaptors map[string][]*Adaptor
 }
 
 // Load reads a file and those that it needs: its shop file, and the driveline
@@ -62,8 +73,9 @@ func (o *Outfit) Load(name string) *File {
 	if f, ok := o.files[real]; ok {
 		return f
 	}
-	f, problems := LoadFile(o.tree, real)
-	o.files[real], o.problems[real] = f, problems // before what it refers to, which may be itself
+	f, problems := o.Read(o.tree, real)
+	o.files[real] = f // before what it refers to, which may be itself
+	o.fail(f, problems...)
 	switch f.Kind {
 	case KindCar:
 		if shop := o.follow(f, "car.shop", f.Car.Car.Shop, KindShop); shop != nil {
@@ -81,11 +93,21 @@ func (o *Outfit) Load(name string) *File {
 	return f
 }
 
+// Forget lets go of what a file holds. What is wrong with it stays known; should
+// it be loaded again, it is read again.
+func (o *Outfit) Forget(name string) { delete(o.files, name) }
+
 // fail adds problems to a file.
-func (o *Outfit) fail(f *File, problems ...source.Problem) {
+func (o *Outfit) fail(f *File, problems ...source.Problem) { tell(o.problems, f, problems) }
+
+// tell adds problems of a file to what is known of it, each once.
+func tell(known map[string][]FileProblem, f *File, problems []source.Problem) {
+	first := len(known[f.Name]) == 0
 	for _, p := range problems {
-		if !slices.Contains(o.problems[f.Name], p) {
-			o.problems[f.Name] = append(o.problems[f.Name], p)
+		place := f.Place(p.Span)
+		told := FileProblem{File: f.Name, Problem: p, Place: place, Excerpt: f.Line(place.Line)}
+		if first || !slices.Contains(known[f.Name], told) {
+			known[f.Name] = append(known[f.Name], told)
 		}
 	}
 }
@@ -130,9 +152,9 @@ func (o *Outfit) broken(f *File) bool { return len(o.problems[f.Name]) > 0 }
 // place, each once.
 func (o *Outfit) Problems() []FileProblem {
 	var all []FileProblem
-	for name, f := range o.files {
-		for _, p := range slices.Concat(o.problems[name], o.pairing[name]) {
-			all = append(all, FileProblem{File: name, Problem: p, Place: f.Place(p.Span)})
+	for _, known := range []map[string][]FileProblem{o.problems, o.pairing} {
+		for _, problems := range known {
+			all = append(all, problems...)
 		}
 	}
 	slices.SortFunc(all, func(a, b FileProblem) int {
@@ -233,12 +255,12 @@ func (o *Outfit) join(car, driveline *File, at string, trial bool) (*Composition
 		problems = car.deadInShop(shop)
 	case itsShop == nil:
 		blamed, problems = driveline, driveline.deadInShop(shop)
-	case carShop != itsShop:
+	case carShop.Name != itsShop.Name:
 		problems = []source.Problem{car.problem(at, "one shop file in both, or none in the driveline's",
 			"the shop file of this car is %s, and that of %s is %s", carShop.Name, driveline.Name, itsShop.Name)}
 	}
 	if len(problems) > 0 {
-		o.pairing[blamed.Name] = append(o.pairing[blamed.Name], problems...)
+		tell(o.pairing, blamed, problems)
 		return nil, false
 	}
 	_, fit := o.fit(car, driveline)

@@ -272,3 +272,28 @@ ports.fuel-in driveline.fuel-in `},
 		t.Errorf("the post's end is %v", post.End)
 	}
 }
+
+// TestForget: what is wrong with a file stays known, and it is read again if it is
+// wanted again.
+func TestForget(t *testing.T) {
+	o := NewOutfit(&tree.Tree{FS: fstest.MapFS{
+		"a.toml": {Data: []byte(car(`driveline = "d.toml"`))},
+		"b.toml": {Data: []byte(car(`driveline = "gone.toml"`))},
+		"d.toml": {Data: []byte(driveline(""))},
+	}})
+	first := o.Load("a.toml")
+	before, broken := told(o.Car("a.toml")), told(o.Car("b.toml"))
+	problems := problemLines(o)
+	for _, name := range []string{"a.toml", "b.toml", "d.toml"} {
+		o.Forget(name)
+	}
+	if problems == "" || problemLines(o) != problems {
+		t.Errorf("problems are %q, and were %q", problemLines(o), problems)
+	}
+	if o.Load("a.toml") == first {
+		t.Error("what was forgotten is still held")
+	}
+	if diff := cmp.Diff([]string{before, broken, problems}, []string{told(o.Car("a.toml")), told(o.Car("b.toml")), problemLines(o)}); diff != "" {
+		t.Errorf("before (-) and read again (+)\n%s", diff)
+	}
+}

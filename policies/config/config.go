@@ -85,11 +85,16 @@ func (p Problems) Error() string {
 }
 
 // Find returns the configuration file nearest to a file or folder of a tree,
-// going upward from it, or "".
+// going upward from it, or "". A folder of that name is none. What else is there
+// but cannot be read, such as a link that leads nowhere, is found all the same: to
+// go on without it would judge by other rules in silence.
 func Find(t *tree.Tree, name string) string {
 	for {
 		at := path.Join(name, tree.ConfigName)
-		if info, err := fs.Stat(t.FS, at); err == nil && info.Mode().IsRegular() {
+		if info, err := fs.Stat(t.FS, at); err == nil && !info.IsDir() {
+			return at
+		}
+		if info, err := fs.Lstat(t.FS, at); err == nil && !info.IsDir() {
 			return at
 		}
 		if name == "." {

@@ -4,6 +4,7 @@ import (
 	"encoding/json"
 	"errors"
 	"fmt"
+	"io/fs"
 	"os"
 	"path/filepath"
 	"strings"
@@ -30,6 +31,8 @@ func TestFind(t *testing.T) {
 		"cars/folder/.fitup.toml/x":     {}, // a folder of that name is none
 		"cars/folder/orange.toml":       {},
 		"other/tree/without/green.toml": {},
+		"away/.fitup.toml":              {Data: []byte("nowhere.toml"), Mode: fs.ModeSymlink | 0o777},
+		"pipe/.fitup.toml":              {Mode: fs.ModeNamedPipe | 0o644},
 	}}
 	for name, want := range map[string]string{
 		".":                            ".fitup.toml",
@@ -39,6 +42,8 @@ func TestFind(t *testing.T) {
 		"cars/yard/red.toml":           "cars/yard/.fitup.toml",
 		"cars/yard/deep/old/grey.toml": "cars/yard/.fitup.toml",
 		"cars/folder/orange.toml":      ".fitup.toml",
+		"away":                         "away/.fitup.toml",
+		"pipe":                         "pipe/.fitup.toml",
 	} {
 		if got := Find(files, name); got != want {
 			t.Errorf("Find(%q) = %q, want %q", name, got, want)

@@ -156,8 +156,8 @@ func (b *Baseline) Apply(r *Report, whole bool, gone func(file string) bool) {
 		r.Findings = append(r.Findings, b.finding(baselineExpired, "until", b.until, "day", b.Until.Format(time.DateOnly), "count", strconv.Itoa(len(used))))
 	}
 	rules, cars := map[string]bool{}, map[string]bool{}
-	for _, rule := range slices.Concat(r.Asked, Own()) {
-		rules[rule.ID] = true
+	for _, rule := range slices.Concat(r.Asked, ownIDs()) {
+		rules[rule] = true
 	}
 	for _, o := range r.Accounts {
 		cars[o.File] = cars[o.File] || !o.Alone

@@ -133,8 +133,8 @@ func newSide(r *Report, names map[string]string, notJudged []string) *side {
 	for _, f := range r.Covered {
 		s.covered[s.identity(f)] = true
 	}
-	for _, rule := range slices.Concat(r.Asked, Own()) {
-		s.asked[rule.ID] = true
+	for _, rule := range slices.Concat(r.Asked, ownIDs()) {
+		s.asked[rule] = true
 	}
 	for _, o := range r.Accounts {
 		file := s.name(o.File)
@@ -232,13 +232,14 @@ func shifts(before, after *Report, moved map[string]string) []Shift {
 		}
 	}
 	for _, rule := range before.Asked {
-		there := slices.ContainsFunc(after.Asked, func(r *policies.Rule) bool { return r.ID == rule.ID })
+		there := slices.Contains(after.Asked, rule)
+		area, _, _ := strings.Cut(rule, ".")
 		skipped := slices.ContainsFunc(after.Taken.Skipped, func(said string) bool {
 			name, _, _ := strings.Cut(said, " ")
-			return name == rule.ID || name == rule.Area
+			return name == rule || name == area
 		})
 		if !there && !skipped {
-			all = append(all, Shift{Kind: RuleGone, What: rule.ID})
+			all = append(all, Shift{Kind: RuleGone, What: rule})
 		}
 	}
 	// The built-in rules are the same on both sides, so what else differs is a

@@ -185,3 +185,18 @@ func (g *dueGatherer) lives() {
 		}
 	}
 }
+
+// filesOf lists every file of the compositions once, in the order met.
+func filesOf(compositions []*spec.Composition) []*spec.File {
+	var files []*spec.File
+	seen := map[*spec.File]bool{nil: true}
+	for _, c := range compositions {
+		for _, f := range []*spec.File{c.Car, c.Driveline, c.Shop} {
+			if !seen[f] {
+				seen[f] = true
+				files = append(files, f)
+			}
+		}
+	}
+	return files
+}

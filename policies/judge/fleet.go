@@ -1,34 +1,30 @@
 package judge
 
-import (
-	"strings"
+import "strings"
 
-	"fitup/spec"
-)
-
-// fitted finds drivelines that several cars say are fitted. It reads nothing but
+// fitted finds drivelines that several cars say are fitted. It looks at nothing but
 // which driveline each car names.
-func fitted(report *Report, cars []*spec.Composition) {
-	in := map[string][]*spec.File{}
-	for _, c := range cars {
-		if c.Car != nil && c.Driveline != nil && !c.Trial {
-			in[c.Driveline.Name] = append(in[c.Driveline.Name], c.Car)
+func fitted(report *Report, opinions []opinion) {
+	in := map[string][]spot{}
+	for _, o := range opinions {
+		if o.fitted != nil {
+			in[o.driveline] = append(in[o.driveline], *o.fitted)
 		}
 	}
-	for driveline, files := range in {
-		for i, file := range files {
-			others := make([]string, 0, len(files)-1)
+	for driveline, cars := range in {
+		for i, car := range cars {
+			others := make([]string, 0, len(cars)-1)
 			var also []Location
-			for k, other := range files {
+			for k, other := range cars {
 				if k != i {
-					others = append(others, other.Name)
-					also = append(also, locate(other, "car.driveline"))
+					others = append(others, other.File)
+					also = append(also, other.Location)
 				}
 			}
 			if len(others) == 0 {
 				continue
 			}
-			f := ownFinding(fittedTwice, file, "car.driveline", "driveline", driveline, "others", strings.Join(others, ", "))
+			f := ownFinding(fittedTwice, car, "driveline", driveline, "others", strings.Join(others, ", "))
 			f.Also = also
 			report.Findings = append(report.Findings, f)
 		}

@@ -1,6 +1,7 @@
 package judge
 
 import (
+	"cmp"
 	"context"
 	"maps"
 	"runtime"
@@ -17,8 +18,7 @@ import (
 
 // A Run is the rules and the day that a fleet is judged by.
 type Run struct {
-	Engine  *policies.Engine
-	Outfit  *spec.Outfit
+	Engine  *policies.Engine // Start does without
 	Date    time.Time
 	Workers int // 0 for one a core
 	// Fleet says that every car of the outfit is there, so that what only a
@@ -27,158 +27,131 @@ type Run struct {
 	// Whole says that every car of the outfit is judged by every rule, so that a
 	// waiver nobody uses can be told.
 	Whole bool
+	// Heard, if it is given, is called when a composition has been judged, by
+	// several goroutines.
+	Heard func()
 }
 
 // Judge judges compositions. The report is the same whatever the number of
 // workers. Its error is ctx's.
 func (r *Run) Judge(ctx context.Context, compositions []*spec.Composition) (*Report, error) {
-	opinions := make([]opinion, len(compositions))
-	err := inParallel(ctx, len(compositions), r.Workers, func(i int) error {
-		var err error
-		opinions[i], err = r.one(ctx, compositions[i])
+	s := r.Start(ctx, func() (*policies.Engine, error) { return r.Engine, nil })
+	for _, c := range compositions {
+		if err := s.Add(c); err != nil {
+			break // Report tells it
+		}
+	}
+	return s.Report()
+}
+
+// A Sitting judges compositions as they come. Of a composition nothing is kept but
+// what the report says of it: a large fleet does not fit into memory.
+type Sitting struct {
+	*Run
+	ctx   context.Context
+	rules func() (*policies.Engine, error)
+	given chan *spec.Composition
+	wait  sync.WaitGroup
+
+	mu       sync.Mutex
+	opinions []opinion
+	err      error
+}
+
+// Start begins to judge by rules that may still be made meanwhile. End it with
+// Report.
+func (r *Run) Start(ctx context.Context, rules func() (*policies.Engine, error)) *Sitting {
+	s := &Sitting{Run: r, ctx: ctx, rules: rules, given: make(chan *spec.Composition)}
+	workers := r.Workers
+	if workers <= 0 {
+		workers = runtime.GOMAXPROCS(0)
+	}
+	for range workers {
+		s.wait.Go(func() {
+			for c := range s.given {
+				s.hear(c)
+			}
+		})
+	}
+	return s
+}
+
+// Add gives a composition to be judged, and waits until a worker takes it. Its
+// error is that of one given before.
+func (s *Sitting) Add(c *spec.Composition) error {
+	if err := s.failed(); err != nil {
 		return err
-	})
-	if err != nil {
+	}
+	s.given <- c
+	return nil
+}
+
+func (s *Sitting) failed() error {
+	s.mu.Lock()
+	defer s.mu.Unlock()
+	return cmp.Or(s.err, s.ctx.Err())
+}
+
+func (s *Sitting) hear(c *spec.Composition) {
+	o, err := s.one(c)
+	if s.Heard != nil {
+		s.Heard()
+	}
+	s.mu.Lock()
+	defer s.mu.Unlock()
+	s.opinions = append(s.opinions, o)
+	s.err = cmp.Or(s.err, err)
+}
+
+// Report waits until all that was given is judged, and tells of it in the order of
+// cars and drivelines.
+func (s *Sitting) Report() (*Report, error) {
+	close(s.given)
+	s.wait.Wait()
+	var err error
+	if s.Engine, err = s.rules(); err != nil {
 		return nil, err
 	}
-	return r.gather(compositions, opinions), nil
+	if err := s.failed(); err != nil {
+		return nil, err
+	}
+	slices.SortFunc(s.opinions, func(a, b opinion) int {
+		return cmp.Or(strings.Compare(a.car, b.car), strings.Compare(a.driveline, b.driveline))
+	})
+	return s.gather(s.opinions), nil
 }
 
-// verdict is what the rules say of one composition, with the document that they
-// said it of.
-type verdict struct {
-	*spec.Composition
-	doc     *document.Document
-	outcome policies.Outcome
-}
-
-// opinion is what a report keeps of a verdict. The document is not kept: a fleet
-// has more of them than memory.
-type opinion struct {
-	findings []Finding
-	wants    []want
-	unjudged int // dangers that could not tell, by subject
-	judged   int
-	areas    map[string]bool
-	faults   []policies.Fault
-	unclear  map[string][]Location // by rule
-	subjects map[string]int        // by rule, for every rule that held
-}
-
-func (r *Run) one(ctx context.Context, c *spec.Composition) (opinion, error) {
-	doc := document.Join(c, r.Date)
+func (s *Sitting) one(c *spec.Composition) (opinion, error) {
+	doc := document.Join(c, s.Date)
 	workings.Derive(doc)
-	outcome, err := r.Engine.Evaluate(ctx, doc.Encode())
+	encoded := doc.Encode()
+	engine, err := s.rules()
+	if err != nil {
+		return opinion{}, err
+	}
+	outcome, err := engine.Evaluate(s.ctx, encoded)
 	if err != nil {
 		return opinion{}, err
 	}
 	v := &verdict{c, doc, outcome}
-	return v.opinion(r.Engine), nil
+	return v.opinion(engine), nil
 }
 
-func (v *verdict) opinion(engine *policies.Engine) opinion {
-	o := opinion{areas: map[string]bool{}, faults: v.outcome.Faults, unclear: map[string][]Location{}, subjects: map[string]int{}}
-	guesses := map[string][]string{}
-	for _, guess := range v.outcome.Guesses {
-		rule, _ := engine.Rule(guess.Rule)
-		for _, need := range guess.Guessed {
-			key := guess.Rule + "|" + guess.Subject
-			guesses[key] = append(guesses[key], v.doc.Resolve(rule.Subject, guess.Subject, need).Path)
-		}
-	}
-	for _, found := range v.outcome.Findings {
-		rule, _ := engine.Rule(found.Rule)
-		f := v.place(rule, found)
-		f.Guessed = guesses[found.Rule+"|"+found.Subject]
-		o.findings = append(o.findings, f)
-	}
-	for _, gap := range v.outcome.CannotTell {
-		rule, _ := engine.Rule(gap.Rule)
-		if rule.Level == policies.LevelDanger {
-			o.unjudged++
-		}
-		o.wants = append(o.wants, v.wants(rule, gap)...)
-		of := gap.Subject
-		if gap.Collection != "" {
-			of = document.CollectionKey(gap.Collection)
-		}
-		o.unclear[rule.ID] = append(o.unclear[rule.ID], v.locate(of))
-	}
-	for rule, subjects := range v.outcome.Judged {
-		o.judged += len(subjects)
-		o.subjects[rule] = len(subjects)
-		if area, _, _ := strings.Cut(rule, "."); len(subjects) > 0 {
-			o.areas[area] = true
-		}
-	}
-	return o
-}
-
-// inParallel calls do for 0 to n-1 on several workers and returns the first
-// error in order.
-func inParallel(ctx context.Context, n, workers int, do func(i int) error) error {
-	if workers <= 0 {
-		workers = runtime.GOMAXPROCS(0)
-	}
-	errs := make([]error, n)
-	next := make(chan int)
-	var wait sync.WaitGroup
-	for range min(workers, n) {
-		wait.Go(func() {
-			for i := range next {
-				errs[i] = do(i)
-			}
-		})
-	}
-	for i := range n {
-		if ctx.Err() != nil {
-			break
-		}
-		next <- i
-	}
-	close(next)
-	wait.Wait()
-	if err := ctx.Err(); err != nil {
-		return err
-	}
-	for _, err := range errs {
-		if err != nil {
-			return err
-		}
-	}
-	return nil
-}
-
-func (r *Run) gather(compositions []*spec.Composition, opinions []opinion) *Report {
-	report := &Report{Date: r.Date, Digest: r.Engine.Digest(), Asked: r.Engine.Rules()}
+func (r *Run) gather(opinions []opinion) *Report {
+	report := &Report{Date: r.Date, Digest: r.Engine.Digest(), Asked: r.Engine.IDs(), Describe: r.Engine.Rules}
 	report.Faults = append(report.Faults, r.Engine.Faults()...)
 	g := gatherer{report: report, shared: map[string]int{}, measures: map[string]*Measure{}, areas: map[string]bool{}}
-	for i, o := range opinions {
-		g.add(compositions[i], o)
+	for _, o := range opinions {
+		g.add(o)
 	}
 	g.finish()
 	if r.Fleet {
-		fitted(report, compositions)
+		fitted(report, opinions)
 	}
-	r.waive(report, filesOf(compositions))
+	r.waive(report, claimsOf(opinions))
 	sortFindings(report.Findings)
 	sortFindings(report.Waived)
 	return report
-}
-
-// filesOf lists every file of the compositions once, in the order met.
-func filesOf(compositions []*spec.Composition) []*spec.File {
-	var files []*spec.File
-	seen := map[*spec.File]bool{nil: true}
-	for _, c := range compositions {
-		for _, f := range []*spec.File{c.Car, c.Driveline, c.Shop} {
-			if !seen[f] {
-				seen[f] = true
-				files = append(files, f)
-			}
-		}
-	}
-	return files
 }
 
 // gatherer puts the opinions of a run together.
@@ -189,34 +162,31 @@ type gatherer struct {
 	areas    map[string]bool
 }
 
-func (g *gatherer) add(c *spec.Composition, o opinion) {
+func (g *gatherer) add(o opinion) {
 	found := map[string][]string{}
 	for _, f := range o.findings {
-		found[f.Rule] = append(found[f.Rule], g.enter(f, c))
+		found[f.Rule] = append(found[f.Rule], g.enter(f, o.car))
 	}
-	of := Account{File: main(c).Name, Alone: c.Car == nil}
-	if c.Trial {
-		of.With = c.Driveline.Name
+	for i := range o.account.Judgements {
+		j := &o.account.Judgements[i]
+		j.Found = found[j.Rule]
+		if area, _, _ := strings.Cut(j.Rule, "."); j.Subjects > 0 {
+			g.areas[area] = true
+		}
+		g.report.Judged += j.Subjects
 	}
-	for _, rule := range slices.Sorted(maps.Keys(o.subjects)) {
-		of.Judgements = append(of.Judgements, Judgement{rule, o.subjects[rule], o.unclear[rule], found[rule]})
-	}
-	g.report.Accounts = append(g.report.Accounts, of)
+	g.report.Accounts = append(g.report.Accounts, o.account)
 	for _, w := range o.wants {
 		g.note(w)
 	}
-	for area := range o.areas {
-		g.areas[area] = true
-	}
 	g.report.Unjudged += o.unjudged
-	g.report.Judged += o.judged
 	g.report.Faults = append(g.report.Faults, o.faults...)
 }
 
 // enter adds a finding; one that lies wholly in a shared file is told once, with
 // the cars that see it. It returns the identity that the finding is told under.
-func (g *gatherer) enter(f Finding, c *spec.Composition) string {
-	if c.Car == nil || f.File == c.Car.Name || slices.ContainsFunc(f.Also, func(l Location) bool { return l.File == c.Car.Name }) {
+func (g *gatherer) enter(f Finding, car string) string {
+	if car == "" || f.File == car || slices.ContainsFunc(f.Also, func(l Location) bool { return l.File == car }) {
 		g.report.Findings = append(g.report.Findings, f)
 		return f.Identity()
 	}
@@ -229,8 +199,8 @@ func (g *gatherer) enter(f Finding, c *spec.Composition) string {
 		g.report.Findings = append(g.report.Findings, f)
 	}
 	shared := &g.report.Findings[at]
-	if !slices.Contains(shared.SeenBy, c.Car.Name) {
-		shared.SeenBy = append(shared.SeenBy, c.Car.Name)
+	if !slices.Contains(shared.SeenBy, car) {
+		shared.SeenBy = append(shared.SeenBy, car)
 	}
 	return id
 }

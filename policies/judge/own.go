@@ -67,6 +67,14 @@ func Own() []*policies.Rule {
 	return []*policies.Rule{baselineRefused, baselineExpired, baselineStale, fittedTwice, waiverExpired, waiverRefused, waiverUnknownRule, waiverUnknownSubject, waiverUnused}
 }
 
+func ownIDs() []string {
+	var ids []string
+	for _, r := range Own() {
+		ids = append(ids, r.ID)
+	}
+	return ids
+}
+
 func own(name string, level policies.Level, r policies.Rule) *policies.Rule {
 	r.Area, r.Subject = "waiver", "waivers"
 	return complete(name, level, r)

@@ -32,8 +32,10 @@ func (v *verdict) locate(path string) Location {
 	return locate(file, key)
 }
 
+// locate finds the place of a key path. The path is copied: it may be part of the
+// whole text of the file, which nobody is to keep for it.
 func locate(file *spec.File, key string) Location {
-	return Location{File: file.Name, Path: key, Place: file.Place(file.Find(key))}
+	return Location{File: file.Name, Path: strings.Clone(key), Place: file.Place(file.Find(key))}
 }
 
 // place makes the finding of a report from what a rule found.

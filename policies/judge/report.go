@@ -6,6 +6,8 @@
 package judge
 
 import (
+	"fmt"
+	"strings"
 	"time"
 
 	"fitup/policies"
@@ -29,11 +31,12 @@ type Report struct {
 	Unjudged int              // danger rules that could not tell, by subject
 	Judged   int              // judgements made: rule and subject
 
-	Asked    []*policies.Rule // the rules that there were to ask, by id
-	Accounts []Account        // of each composition, in the order that they were given in
-	Waivers  []Waiver         // all that hold, whether they set anything aside or not
-	Baseline *Baseline        // that set findings aside; nil for none
-	Change   *Change          // what became of the findings of an earlier state; nil if none was judged
+	Asked    []string                // ids of the rules that there were to ask, sorted
+	Describe func() []*policies.Rule // what is known of those rules; to read it takes a while
+	Accounts []Account               // of each composition, in the order that they were given in
+	Waivers  []Waiver                // all that hold, whether they set anything aside or not
+	Baseline *Baseline               // that set findings aside; nil for none
+	Change   *Change                 // what became of the findings of an earlier state; nil if none was judged
 }
 
 // An Account is what was made of one composition, rule by rule.
@@ -65,12 +68,22 @@ type Taken struct {
 	Skipped  []string // rules or areas
 	Only     []string
 	Excluded []string // paths
+	Waived   []string // waivers in force, with rule, last day and place
 	FailOn   string   // a fail level below the usual one, with its origin
 }
 
 // Nothing reports whether nothing was taken away.
 func (t Taken) Nothing() bool {
-	return len(t.Loosened)+len(t.Skipped)+len(t.Only)+len(t.Excluded) == 0 && t.FailOn == ""
+	return len(t.Loosened)+len(t.Skipped)+len(t.Only)+len(t.Excluded)+len(t.Waived) == 0 && t.FailOn == ""
+}
+
+// Take notes what was taken away, and of itself the waivers in force.
+func (r *Report) Take(t Taken) {
+	for _, w := range r.Waivers {
+		t.Waived = append(t.Waived, fmt.Sprintf("%s on %s until %s (%s:%d)",
+			w.Rule, strings.Join(w.On, ", "), w.Until.Format(time.DateOnly), w.File, w.Line))
+	}
+	r.Taken = t
 }
 
 // A Location is a place in a file.

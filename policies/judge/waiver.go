@@ -3,7 +3,6 @@ package judge
 import (
 	"cmp"
 	"slices"
-	"strings"
 	"time"
 
 	"fitup/policies"
@@ -11,15 +10,76 @@ import (
 	"fitup/spec/nearest"
 )
 
-// waive sets findings aside and returns the findings about waivers themselves.
-// A waiver holds in its own file only, so what a shared file says is set aside
-// there and nowhere else.
-func (r *Run) waive(report *Report, files []*spec.File) {
-	for _, file := range files {
-		for name, w := range waiversOf(file).All() {
-			r.apply(report, file, "waivers."+name, w)
+// waive sets findings aside and adds the findings about waivers themselves. A
+// waiver holds in its own file only, so what a shared file says is set aside there
+// and nowhere else.
+func (r *Run) waive(report *Report, claims []claim) {
+	type target struct{ rule, file, subject string }
+	type cover struct {
+		*Waiver
+		on      spot
+		subject string
+		used    bool
+	}
+	var covers []*cover
+	of := map[target]*cover{} // the first that there is
+	for _, c := range claims {
+		w := r.accept(report, c)
+		if w == nil {
+			continue
+		}
+		report.Waivers = append(report.Waivers, *w)
+		for i, subject := range c.subjects {
+			if c.unknown[i] {
+				say(report, waiverUnknownSubject, c.on, "thing", subject)
+				continue
+			}
+			covers = append(covers, &cover{Waiver: w, on: c.on, subject: subject})
+			if t := (target{w.Rule, c.File, subject}); of[t] == nil {
+				of[t] = covers[len(covers)-1]
+			}
 		}
 	}
+	report.Findings = slices.DeleteFunc(report.Findings, func(f Finding) bool {
+		c := of[target{f.Rule, f.File, f.Path}]
+		if c == nil {
+			return false
+		}
+		c.used, f.Waiver = true, c.Waiver
+		report.Waived = append(report.Waived, f)
+		return true
+	})
+	for _, c := range covers {
+		if !c.used && r.Whole {
+			say(report, waiverUnused, c.on, "rule", c.Rule, "thing", c.subject)
+		}
+	}
+}
+
+// accept returns the waiver that a claim makes. If it makes none, that is found.
+func (r *Run) accept(report *Report, c claim) *Waiver {
+	rule, chosen := r.Engine.Rule(c.rule)
+	if !chosen {
+		names := r.Engine.Names()
+		if slices.Contains(names, c.rule) {
+			return nil // a rule that was not asked this time
+		}
+		near := ""
+		if meant := nearest.To(c.rule, names); meant != "" {
+			near = "; did you mean " + meant + "?"
+		}
+		say(report, waiverUnknownRule, c.named, "rule", c.rule, "near", near)
+		return nil
+	}
+	if rule.Level == policies.LevelDanger && !rule.Waivable {
+		say(report, waiverRefused, c.named, "rule", rule.ID)
+		return nil
+	}
+	if r.Date.After(c.until) {
+		say(report, waiverExpired, c.ends, "rule", rule.ID, "day", c.until.Format(time.DateOnly))
+		return nil
+	}
+	return &Waiver{Location: c.Location, Rule: rule.ID, On: c.subjects, Why: c.why, Until: c.until}
 }
 
 func waiversOf(file *spec.File) *spec.Table[spec.Waiver] {
@@ -32,73 +92,22 @@ func waiversOf(file *spec.File) *spec.Table[spec.Waiver] {
 	return &file.Shop.Waivers
 }
 
-func (r *Run) apply(report *Report, file *spec.File, path string, w *spec.Waiver) {
-	say := func(rule *policies.Rule, key string, figures ...string) {
-		report.Findings = append(report.Findings, ownFinding(rule, file, path+key, figures...))
-	}
-	rule, chosen := r.Engine.Rule(w.Rule.V)
-	if !chosen {
-		names := r.Engine.Names()
-		if slices.Contains(names, w.Rule.V) {
-			return // a rule that was not asked this time
-		}
-		near := ""
-		if meant := nearest.To(w.Rule.V, names); meant != "" {
-			near = "; did you mean " + meant + "?"
-		}
-		say(waiverUnknownRule, ".rule", "rule", w.Rule.V, "near", near)
-		return
-	}
-	if rule.Level == policies.LevelDanger && !rule.Waivable {
-		say(waiverRefused, ".rule", "rule", rule.ID)
-		return
-	}
-	last := w.Until.V.Last()
-	if r.Date.After(last) {
-		say(waiverExpired, ".until", "rule", rule.ID, "day", last.Format(time.DateOnly))
-		return
-	}
-	holds := Waiver{Location: locate(file, path), Rule: rule.ID, On: w.On.V, Why: w.Why.V, Until: last}
-	report.Waivers = append(report.Waivers, holds)
-	for _, subject := range w.On.V {
-		key, _, _ := strings.Cut(subject, "#")
-		if _, known := file.Key(key); !known {
-			say(waiverUnknownSubject, ".on", "thing", subject)
-			continue
-		}
-		if !setAside(report, rule.ID, file.Name, subject, holds) && r.Whole {
-			say(waiverUnused, ".on", "rule", rule.ID, "thing", subject)
-		}
-	}
-}
-
-// setAside moves the findings of a rule on a subject from those in force to
-// those waived, and tells whether there was any.
-func setAside(report *Report, rule, file, subject string, w Waiver) bool {
-	before := len(report.Waived)
-	report.Findings = slices.DeleteFunc(report.Findings, func(f Finding) bool {
-		if f.Rule != rule || f.File != file || f.Path != subject {
-			return false
-		}
-		f.Waiver = &w
-		report.Waived = append(report.Waived, f)
-		return true
-	})
-	return len(report.Waived) > before
+// say adds a finding of the tool's own.
+func say(report *Report, rule *policies.Rule, at spot, figures ...string) {
+	report.Findings = append(report.Findings, ownFinding(rule, at, figures...))
 }
 
 // ownFinding makes a finding of the tool's own; figures are name and text in
 // turn.
-func ownFinding(rule *policies.Rule, file *spec.File, path string, figures ...string) Finding {
+func ownFinding(rule *policies.Rule, at spot, figures ...string) Finding {
 	f := Finding{
-		Rule: rule.ID, Level: rule.Level, Subject: path, Location: locate(file, path),
+		Rule: rule.ID, Level: rule.Level, Subject: at.Path, Location: at.Location, Excerpt: at.excerpt,
 		Fix: rule.Fix, Sources: rule.Sources, Rulebook: rule.Rulebook, Confidence: rule.Confidence,
 	}
 	for i := 0; i+1 < len(figures); i += 2 {
 		f.Figures = append(f.Figures, Figure{Name: figures[i], Value: figures[i+1], Dimension: "text", Text: figures[i+1]})
 	}
 	slices.SortFunc(f.Figures, func(a, b Figure) int { return cmp.Compare(a.Name, b.Name) })
-	f.Excerpt = file.Line(f.Line)
-	f.Message = fillIn(rule.Message, path, f.Figures)
+	f.Message = fillIn(rule.Message, at.Path, f.Figures)
 	return f
 }

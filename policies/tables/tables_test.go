@@ -141,10 +141,10 @@ var writtenForm = regexp.MustCompile(`^([\d./-]+)(?: to ([\d./-]+))? ([^ ].*)$`)
 // figures with one value or one band are read here; a longer note names several.
 func TestWritten(t *testing.T) {
 	single := map[string]string{
-		"hose_bore": "bore", "spanners": "across_flats", "fuels": "heating_value", "wire_resistance": "resistance", "hose_kinds": "pressure",
+		"hose_bore": "bore", "fitting_bore": "bore", "spanners": "across_flats", "fuels": "heating_value", "wire_resistance": "resistance", "hose_kinds": "pressure",
 	}
 	dimensions := map[string]unit.Dimension{
-		"hose_bore": unit.Length, "spanners": unit.Length, "flare_torque": unit.Torque, "fuels": unit.SpecificEnergy,
+		"hose_bore": unit.Length, "fitting_bore": unit.Length, "spanners": unit.Length, "flare_torque": unit.Torque, "fuels": unit.SpecificEnergy,
 		"fuel_consumption": unit.FuelConsumption, "velocity": unit.Speed, "wire_resistance": unit.ResistancePerLength, "hose_kinds": unit.Pressure,
 	}
 	for name, d := range dimensions {
@@ -251,6 +251,28 @@ func TestHose(t *testing.T) {
 	}
 	if v, ok := tables.Velocity("handbook", "suction"); !ok || v.High != 4*0.3048 {
 		t.Errorf("suction: %+v", v)
+	}
+}
+
+// TestFittingBore: a flare is drilled narrower than the tube that it takes and than
+// the next size, and a boss stud as the flare of its size.
+func TestFittingBore(t *testing.T) {
+	last := 0.0
+	for _, size := range tables.DashSizes() {
+		flare, ok := tables.FittingBore("37-flare", unit.Dash(size).String())
+		if !ok {
+			continue
+		}
+		if flare.Bore <= last || flare.Bore >= unit.Dash(size).TubeOD() || flare.Confidence != "memory" {
+			t.Errorf("-%d: %+v", size, flare)
+		}
+		last = flare.Bore
+		if boss, ok := tables.FittingBore("O-ring-boss", unit.Dash(size).String()); ok && boss.Bore != flare.Bore {
+			t.Errorf("-%d: boss %v, flare %v", size, boss.Bore, flare.Bore)
+		}
+	}
+	if last == 0 {
+		t.Error("no flare has a bore")
 	}
 }
 

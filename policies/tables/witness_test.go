@@ -184,6 +184,9 @@ var unwitnessed = []lone{
 var unsourced = map[string]string{
 	"adaptors": "the forms are of standards, the pairs of sizes from memory",
 	"effort":   "planning weights, set by judgement",
+
+	// A swap advises by them, whatever the level of the rule that sees what they cost.
+	"fitting_bore": "drills of standard ends, from memory",
 }
 
 const notInMatrix = "the general matrix of materials has no such line"

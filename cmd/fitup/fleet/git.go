@@ -301,15 +301,6 @@ func (s *search) inScope(file string) bool {
 	return s.scope == nil || slices.ContainsFunc(s.scope, func(name string) bool { return within(file, name) })
 }
 
-// keep drops what is not about the scope: a driveline may be in cars elsewhere.
-func (s *search) keep() {
-	s.Compositions = slices.DeleteFunc(s.Compositions, func(c *spec.Composition) bool {
-		return !slices.ContainsFunc([]*spec.File{c.Car, c.Driveline, c.Shop}, func(f *spec.File) bool {
-			return f != nil && s.inScope(f.Name)
-		})
-	})
-}
-
 // Gone tells files that are not in a selection's tree any more.
 func (s *Selection) Gone(file string) bool {
 	_, err := fs.Lstat(s.Tree.FS, file)
