@@ -24,6 +24,9 @@ var schemas = map[string]func() ([]byte, error){
 	"config":    func() ([]byte, error) { return config.Schema(), nil },
 	"input":     func() ([]byte, error) { return document.Schema(), nil },
 	"report":    report.JSONSchema,
+	"swap":      report.SwapJSONSchema,
+	"compare":   report.CompareJSONSchema,
+	"due":       report.DueJSONSchema,
 }
 
 // edited are the schemas that an editor wants: of the files that people write.
@@ -33,7 +36,7 @@ func newSchema() *cobra.Command {
 	names := slices.Sorted(maps.Keys(schemas))
 	var folder string
 	cmd := &cobra.Command{
-		Use:   "schema car|driveline|shop|config|input|report",
+		Use:   "schema car|driveline|shop|config|input|report|swap|compare|due",
 		Short: "Print the JSON Schema of a file",
 		Long: `Schema prints the JSON Schema of what fitup reads or prints:
 
@@ -41,6 +44,7 @@ func newSchema() *cobra.Command {
   config                 .fitup.toml
   input                  what rules see, as "fitup workings --format input"
   report                 what "fitup check --format json" prints
+  swap, compare, due     what these commands print with --format json
 
 Many editors take the schema of a TOML file from a remark in its first line:
   #:schema .schema/car.schema.json

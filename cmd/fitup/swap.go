@@ -3,6 +3,7 @@ package main
 import (
 	"errors"
 	"slices"
+	"strings"
 
 	"github.com/spf13/cobra"
 
@@ -32,7 +33,8 @@ the bench, into another car.
 
   fit        every interface: meets, meets with an adaptor, must be made, missing,
              left over
-  breaks     what the rules find because of the swap, what it mends, what stays
+  breaks     what the rules find because of the swap, and of adaptors in a line;
+             what it mends, what stays
   parting    which joints to open, the next best choice, what leaves unopened
   order      what to do in what order, from where, with what, and why
   lists      tools, fluids, seals, torques, caps, labels, checks
@@ -192,16 +194,34 @@ func (o swapOptions) findMove() (*moving, error) {
 func noMove(specs *fleet.Selection, err error) error {
 	cannot, is := errors.AsType[*swap.CannotMove](err)
 	if is && cannot.Path != "" {
-		f := specs.Outfit.Load(cannot.File)
-		return config.Problems{Root: specs.Tree.Root, List: []spec.FileProblem{{
-			File: cannot.File, Place: f.Place(f.Find(cannot.Path)),
-			Problem: source.Problem{Path: cannot.Path, Message: cannot.Path + ": " + cannot.Reason},
-		}}}
+		return placed(specs, cannot.File, cannot.Path, cannot.Path+": "+cannot.Reason)
 	}
 	if problems := specs.Outfit.Problems(); len(problems) > 0 {
 		return config.Problems{Root: specs.Tree.Root, List: problems}
 	}
 	return callErrorf("%w", err)
+}
+
+// noPlan says why there is no plan: what the specs of a car with a driveline in it
+// rule out, at its place.
+func noPlan(specs *fleet.Selection, car, driveline string, err error) error {
+	no, is := errors.AsType[*swap.NoPlan](err)
+	if !is {
+		return callErrorf("%s: %w", car, err)
+	}
+	file, path := car, no.Subject
+	if of, is := strings.CutPrefix(path, "driveline."); is {
+		file, path = driveline, of
+	}
+	return placed(specs, file, path, no.Error())
+}
+
+// placed is what is wrong with a call because of what stands at a place.
+func placed(specs *fleet.Selection, file, path, message string) error {
+	f := specs.Outfit.Load(file)
+	return config.Problems{Root: specs.Tree.Root, List: []spec.FileProblem{{
+		File: file, Place: f.Place(f.Find(path)), Problem: source.Problem{Path: path, Message: message},
+	}}}
 }
 
 // swapped is the outcome of a swap.
@@ -214,6 +234,3 @@ func swapped(s *report.Swap, fail config.FailLevel) error {
 	}
 	return nil
 }
-
-// planError says why there is no plan: what the specs of a car say rules it out.
-func planError(file string, err error) error { return callErrorf("%s: %w", file, err) }

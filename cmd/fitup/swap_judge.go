@@ -33,7 +33,7 @@ func (m *moving) judge(ctx context.Context, choice config.Choice, date time.Time
 	received.Trial = false
 	m.Received = &received
 
-	run := judge.Run{Engine: engine, Outfit: m.specs.Outfit, Date: date}
+	run := judge.Run{Engine: engine, Date: date}
 	before, err := run.Judge(ctx, m.before())
 	if err != nil {
 		return nil, "", err
@@ -43,7 +43,7 @@ func (m *moving) judge(ctx context.Context, choice config.Choice, date time.Time
 		return nil, "", err
 	}
 	after.Change = judge.Compare(before, after, judge.Comparison{Since: "before the swap"})
-	after.Taken = m.specs.Config.Taken(engine, choice)
+	after.Take(m.specs.Config.Taken(engine, choice))
 	fail := m.specs.Config.Fails(choice)
 	s := &report.Swap{
 		Into: m.Into.Car.Name, Driveline: m.Driveline.Name, Date: date, Version: version(), FailOn: string(fail), Config: m.specs.Config.Name,
@@ -54,6 +54,9 @@ func (m *moving) judge(ctx context.Context, choice config.Choice, date time.Time
 	}
 	left, err := m.plan(s, engine, date)
 	if err != nil {
+		return nil, "", err
+	}
+	if err := m.adapt(ctx, s, run); err != nil {
 		return nil, "", err
 	}
 	way, err := run.Judge(ctx, m.way())
@@ -127,7 +130,7 @@ func (m *moving) plan(s *report.Swap, engine *policies.Engine, date time.Time) (
 		s.From = m.From.Car.Name
 		doc := joined(m.From, date)
 		if s.Out, err = swap.NewPlan(m.From, doc, options); err != nil {
-			return nil, planError(s.From, err)
+			return nil, noPlan(m.specs, s.From, s.Driveline, err)
 		}
 		for _, tied := range s.Out.Tied {
 			if strings.HasPrefix(tied.Part, "driveline.") {
@@ -139,15 +142,19 @@ func (m *moving) plan(s *report.Swap, engine *policies.Engine, date time.Time) (
 	if m.Occupied != nil {
 		doc := joined(m.Into, date)
 		if s.Vacate, err = swap.NewPlan(m.Into, doc, swap.Options{Weights: options.Weights}); err != nil {
-			return nil, planError(s.Into, err)
+			return nil, noPlan(m.specs, s.Into, s.Occupied, err)
 		}
 		s.Standing = append(s.Standing, report.Standing{File: s.Into, What: "giving " + s.Occupied, Document: doc})
 	}
+	s.Fit = swap.NewFit(m.Received, received, tolerances(engine), behind...)
+	options.EmptyBay, options.Fit = m.Occupied == nil, s.Fit
+	if s.Out != nil {
+		options.Emptied = s.Out.Fluids
+	}
 	if s.In, err = swap.NewPlan(m.Received, received, options); err != nil {
-		return nil, planError(s.Into, err)
+		return nil, noPlan(m.specs, s.Into, s.Driveline, err)
 	}
 	s.Standing = append(s.Standing, report.Standing{File: s.Into, What: "receiving " + s.Driveline, Document: received})
-	s.Fit = swap.NewFit(m.Received, received, tolerances(engine), behind...)
 	left = slices.Clone(behind)
 	for i := range received.Ports {
 		p := &received.Ports[i]

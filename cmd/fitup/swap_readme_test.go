@@ -9,19 +9,14 @@ import (
 	"github.com/google/go-cmp/cmp"
 )
 
-// TestReadmeSwap makes the edit that README describes before its second example on
-// a copy of the demo, and holds the output printed there to what the program says.
-// With -update it writes it.
+// TestReadmeSwap holds README's second example to what the program says of the
+// demo. With -update it writes it.
 func TestReadmeSwap(t *testing.T) {
 	readme, err := filepath.Abs(filepath.Join("..", "..", "README.md"))
 	if err != nil {
 		t.Fatal(err)
 	}
 	text := read(t, readme)
-	const from, to = "chain-two", "webbing-two"
-	if !strings.Contains(text, "`"+from+"` to\n`"+to+"`") {
-		t.Fatal("README no longer describes the edit that this test makes")
-	}
 	before, rest, _ := strings.Cut(text, "```console\n$ fitup swap ")
 	flags, rest, _ := strings.Cut(rest, "\n")
 	printed, after, ok := strings.Cut("\n"+rest, "\n```\n")
@@ -29,11 +24,7 @@ func TestReadmeSwap(t *testing.T) {
 		t.Fatal("README has no console block with a call of fitup swap")
 	}
 	demo(t)
-	car := read(t, cars[0])
-	if n := strings.Count(car, from); n != 1 {
-		t.Fatalf("the demo car has %q %d times, want once", from, n)
-	}
-	if err := os.WriteFile(cars[0], []byte(strings.Replace(car, from, to, 1)), 0o600); err != nil {
+	if err := os.Mkdir(".git", 0o700); err != nil { // the root, as for a reader in this repository
 		t.Fatal(err)
 	}
 	got := strings.TrimSuffix(call(t, exitFindings, append([]string{"swap"}, strings.Fields(flags)...)...), "\n")

@@ -60,7 +60,7 @@ func (o swapOptions) exchangeIn(cmd *cobra.Command, t *tree.Tree, from, into str
 	if err != nil {
 		return callErrorf("%w", err)
 	}
-	if err := pair.write(os.Rename); err != nil {
+	if err := files.pass(func() error { return pair.write(os.Rename) }); err != nil {
 		return callErrorf("--write: %w", err)
 	}
 	for _, each := range pair {

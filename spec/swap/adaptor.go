@@ -10,6 +10,7 @@ import (
 	"fitup/policies/tables"
 	"fitup/spec"
 	"fitup/spec/document"
+	"fitup/spec/workings"
 )
 
 // An Adaptor is a fitting with two ends, as it lies in a chain: One towards the
@@ -21,9 +22,26 @@ type Adaptor struct {
 	Have       int      // how many are in it; 0 if that is not said
 	Adds       *float64 // length, m; nil if it is not known
 	Bore       *float64 // m; nil if it is not known
+	Usual      bool     // nobody measured the bore: it is what such ends are usually drilled to
 	Source     string   // source key of a standard form
 	Clause     string
 	Confidence string
+
+	spec *spec.Adaptor
+}
+
+// newAdaptor makes an adaptor of what the shop, or the table of forms, says of it.
+func newAdaptor(name string, a *spec.Adaptor) Adaptor {
+	one, other := document.HalfOf(a.One), document.HalfOf(a.Other)
+	one.Owner, other.Owner = "adaptor", "adaptor"
+	made := Adaptor{
+		Name: name, One: one, Other: other, spec: a,
+		Adds: length(a.Adds.Given(), a.Adds.V.SI), Bore: length(a.Bore.Given(), a.Bore.V.SI),
+	}
+	if row, usual := workings.UsualBore(a); usual && made.Bore == nil {
+		made.Bore, made.Usual = &row.Bore, true
+	}
+	return made
 }
 
 // Ends says what its two ends are.
@@ -39,6 +57,8 @@ type Chain struct {
 	Joints   int      // joints more than if the two ends met
 	Adds     *float64 // length, m; nil if that of any is not known
 	Bore     *float64 // least bore that is known, m
+	Unbored  []string // those whose bore is not known
+	Usual    bool     // the bore of one at least was not measured: what it costs is an estimate
 	Buy      []string // what is not in stock
 }
 
@@ -51,17 +71,18 @@ var standardForms = sync.OnceValue(func() Drawer {
 	var all Drawer
 	for _, row := range tables.Adaptors() {
 		for _, sizes := range row.Sizes {
-			all = append(all, Adaptor{
-				Name: row.Form, Source: row.Source, Clause: row.Clause, Confidence: row.Confidence,
+			form := newAdaptor(row.Form, &spec.Adaptor{
 				One: standardEnd(row.OneForm, row.OneGender, sizes[0]), Other: standardEnd(row.OtherForm, row.OtherGender, sizes[1]),
 			})
+			form.Source, form.Clause, form.Confidence = row.Source, row.Clause, row.Confidence
+			all = append(all, form)
 		}
 	}
 	return all
 })
 
 // standardEnd reads one end of the table; a test has read them all.
-func standardEnd(form, gender, size string) *document.Half {
+func standardEnd(form, gender, size string) spec.End {
 	var end spec.End
 	end.State = spec.Given
 	must(end.Form.Decode(form))
@@ -69,9 +90,7 @@ func standardEnd(form, gender, size string) *document.Half {
 		must(end.Gender.Decode(gender))
 	}
 	must(end.Size.Decode(size))
-	h := document.HalfOf(end)
-	h.Owner = "adaptor"
-	return h
+	return end
 }
 
 func must(err error) {
@@ -89,12 +108,9 @@ func NewDrawer(shop *spec.Shop) Drawer {
 			if a.Have.Given() && a.Have.V == 0 {
 				continue
 			}
-			one, other := document.HalfOf(a.One), document.HalfOf(a.Other)
-			one.Owner, other.Owner = "adaptor", "adaptor"
-			all = append(all, Adaptor{
-				Name: name, One: one, Other: other, Stock: true, Have: int(a.Have.V),
-				Adds: length(a.Adds.Given(), a.Adds.V.SI), Bore: length(a.Bore.Given(), a.Bore.V.SI),
-			})
+			stock := newAdaptor(name, a)
+			stock.Stock, stock.Have = true, int(a.Have.V)
+			all = append(all, stock)
 		}
 	}
 	return append(all, standardForms()...)
@@ -186,6 +202,10 @@ func newChain(adaptors []Adaptor) *Chain {
 			c.Adds = nil
 		case c.Adds != nil:
 			*c.Adds += *a.Adds
+		}
+		c.Usual = c.Usual || a.Usual
+		if a.Bore == nil {
+			c.Unbored = append(c.Unbored, a.Name)
 		}
 		if a.Bore != nil && (c.Bore == nil || *a.Bore < *c.Bore) {
 			c.Bore = a.Bore

@@ -48,6 +48,9 @@ func (p *planner) lists() {
 		{"nose light and tail heavy: who may move it, and how", "weighing"},
 		{"drained fluids named on their cans", "fuel"},
 	}
+	if f := p.car.Safety.Plumbed; f.Told() {
+		p.plan.Finish = append(p.plan.Finish, Check{"fire system pinned, and its tag says so; armed again before anybody fuels or drives it", f.Path})
+	}
 	p.plan.Inspect = []Check{
 		{"rear seal, spigot bearing, release bearing and its guide", "driveline.clutch"},
 		{"clutch thickness and fingers; flywheel bolts; starter teeth", "driveline.clutch"},

@@ -103,6 +103,14 @@ type NoCut struct {
 	Joints           []string // from the one to the other; none if it is one part
 }
 
+// subject is the key path of the joint, else of the part, that it is about.
+func (e *NoCut) subject() string {
+	if len(e.Joints) == 0 {
+		return e.Leaving
+	}
+	return e.Joints[0]
+}
+
 func (e *NoCut) Error() string {
 	if len(e.Joints) == 0 {
 		return fmt.Sprintf("%s must both leave and stay", e.Leaving)

@@ -99,12 +99,22 @@ func (p *planner) feedsOpen(part, service string) bool {
 	return false
 }
 
+// drained is what a drain plug is on, as it is said: the sump, the oil tank.
+func drained(plug string) string {
+	plug, _ = strings.CutPrefix(plug, "driveline.drains.")
+	plug = plug[:strings.LastIndex(plug, ".")]
+	return plain(plug)
+}
+
+// atDriveline reports whether a drain plug goes with the driveline.
+func atDriveline(plug string) bool { return strings.HasPrefix(plug, "driveline.") }
+
 func (p *planner) drain(s *sequence, service, plug, station string) {
 	name := "drain " + plug
-	step := Step{Name: name, Do: "drain the " + service + " into a clean tray", Station: station, Subject: plug}
+	step := Step{Name: name, Do: "drain the " + service + " at the " + drained(plug) + " into a clean tray", Station: station, Subject: plug}
 	p.fastener(&step, plug)
 	if service == "fuel" {
-		step.Do = "drain the fuel into an approved container, earthed to the tank, outdoors"
+		step.Do = "drain the fuel at the " + drained(plug) + " into an approved container, earthed to the tank, outdoors"
 	}
 	s.add(step)
 	for _, open := range p.cut.Open {

@@ -73,6 +73,20 @@ func (f *Fit) Count(v Verdict) int {
 	return n
 }
 
+// Adaptors are those of every chain, by the path of the end of the line that they
+// are screwed to: what a composition of the same car takes, to be judged with them.
+func (f *Fit) Adaptors() map[string][]*spec.Adaptor {
+	found := map[string][]*spec.Adaptor{}
+	for _, i := range f.Interfaces {
+		if i.Chain != nil {
+			for _, a := range i.Chain.Adaptors {
+				found[i.Car] = append(found[i.Car], a.spec)
+			}
+		}
+	}
+	return found
+}
+
 // NewFit looks at every port and mount of the driveline and at every half of the
 // car's that names the driveline. d is the document of the composition, with its
 // workings derived. behind names parts of the driveline that stay with the giving

@@ -40,6 +40,7 @@ func (p *planner) lift(s *sequence) {
 		return (opens(step) || strings.HasPrefix(step.Name, "tie up ")) && !carries(step)
 	}, stepWalk, "nothing may hold the driveline when it is lifted")
 	s.all(func(step Step) bool { return strings.HasPrefix(step.Name, "off ") }, stepSling, "the way out is clear before anything hangs")
+	s.before(stepWalk, stepSling, "nobody works at a joint below the hook")
 	s.before(stepWalk, stepTake, "the hook pulls on whatever is still joined")
 	s.before(stepSling, stepTake, "the weight is on the sling then")
 	for i, mount := range heavy {

@@ -5,20 +5,32 @@ import (
 	"strings"
 )
 
-// makeSafe lists what is stored, with a step for each that has to be let go.
-func (p *planner) makeSafe(s *sequence) {
-	energy := func(name, station, subject, what, letGo, proved string) {
-		p.plan.Energy = append(p.plan.Energy, Energy{What: what, LetGo: letGo, Proved: proved, Subject: subject})
-		s.add(Step{Name: name, Do: letGo, Station: station, Subject: subject, Notes: []string{"proved: " + proved}})
-	}
+// A store is something stored, with the step that lets it go.
+type store struct {
+	step, station string
+	Energy
+}
+
+// stores lists what is stored in the car, in the order that it is let go in.
+func (p *planner) stores() []store {
+	var all []store
 	if f := p.car.Safety.Plumbed; f.Told() {
-		energy(stepPin, cabin, f.Path, "the fire system's bottle", "put the pin in the fire system, and hang a tag where the driver sits", "the pin is in and its tag hangs out")
+		all = append(all, store{stepPin, cabin, Energy{
+			What: "the fire system's bottle", LetGo: "put the pin in the fire system, and hang a tag where the driver sits",
+			Proved: "the pin is in and its tag hangs out", Subject: f.Path,
+		}})
 	}
 	if p.opensService("fuel") {
-		energy(stepRail, engineBay, "driveline.ports", "fuel pressure in the rail", "let the rail pressure down: the pump's fuse out, and the engine run until it stalls or a joint opened under a rag", "the gauge reads nothing, or fuel only drips")
+		all = append(all, store{stepRail, engineBay, Energy{
+			What: "fuel pressure in the rail", LetGo: "let the rail pressure down: the pump's fuse out, and the engine run until it stalls or a joint opened under a rag",
+			Proved: "the gauge reads nothing, or fuel only drips", Subject: "driveline.ports", Running: true,
+		}})
 	}
 	if slices.ContainsFunc([]string{"coolant", "exhaust", "engine oil", "gearbox oil"}, p.opensService) {
-		energy(stepCool, outsideFront, "cooling", "heat, and pressure under the cap", "leave it until a hand can rest on it, 40 to 50 C, before the cap or a band is touched", "the cap comes off without a hiss")
+		all = append(all, store{stepCool, outsideFront, Energy{
+			What: "heat, and pressure under the cap", LetGo: "leave it until a hand can rest on it, 40 to 50 C, before the cap or a band is touched",
+			Proved: "the cap comes off without a hiss", Subject: "cooling", Running: true,
+		}})
 	}
 	if acc := p.car.Oil.Accumulator; acc.Told() {
 		what, letGo := "oil pressure in the accumulator", "let the accumulator down with the engine stopped"
@@ -28,16 +40,62 @@ func (p *planner) makeSafe(s *sequence) {
 		if acc.Valve.Given() {
 			letGo += ", by its valve: " + acc.Valve.V
 		}
-		energy(stepAccumulator, engineBay, acc.Path, what, letGo, "its gauge reads nothing")
+		all = append(all, store{stepAccumulator, engineBay, Energy{What: what, LetGo: letGo, Proved: "its gauge reads nothing", Subject: acc.Path}})
 	}
 	if battery := p.car.Electrics.Battery; battery.Told() {
-		energy(stepBattery, p.stationOf(nil, battery.Place.V), battery.Path, "the battery", "isolator open, then the earth lead off the battery and tied away", "no voltage from the starter stud to the block")
+		all = append(all, store{stepBattery, p.batteryStation(), Energy{
+			What: "the battery", LetGo: "isolator open, then the earth lead off the battery and tied away",
+			Proved: "no voltage from the starter stud to the block", Subject: battery.Path,
+		}})
 	}
 	for _, what := range p.car.Support.HeldBy.V {
 		if strings.Contains(what, "air jack") {
-			energy(stepJacks, outsideFront, "support.held-by", "air in the jacks", "car on its stands, air let out of the jacks, line unplugged", "no jack carries anything")
+			all = append(all, store{stepJacks, outsideFront, Energy{
+				What: "air in the jacks", LetGo: "car on its stands, air let out of the jacks, line unplugged",
+				Proved: "no jack carries anything", Subject: "support.held-by",
+			}})
 		}
 	}
+	return all
+}
+
+// makeSafe lists what is stored, with a step for each that has to be let go.
+func (p *planner) makeSafe(s *sequence) {
+	for _, each := range p.stores() {
+		p.plan.Energy = append(p.plan.Energy, each.Energy)
+		s.add(each.letGo())
+	}
+}
+
+func (st store) letGo() Step {
+	return Step{Name: st.step, Do: st.LetGo, Station: st.station, Subject: st.Subject, Notes: []string{"proved: " + st.Proved}}
+}
+
+// batteryStation is where the builder stands to reach the battery.
+func (p *planner) batteryStation() string { return p.stationOf(nil, p.car.Electrics.Battery.Place.V) }
+
+// prepare makes a car safe whose bay is empty, before a driveline is lifted into
+// it. What only a driveline that has run stores is not there.
+func (p *planner) prepare(s *sequence) {
+	for _, each := range p.stores() {
+		if !each.Running {
+			s.add(each.letGo())
+		}
+	}
+	s.add(p.stood())
+	s.each(stepPin, p.inReachOfPull, "an arm against the pull sets it off")
+	s.before(stepStand, stepJacks, "something else has to carry the car first")
+	s.before(stepStand, stepTake, "the stands carry the driveline once it is in")
+	s.before(stepJacks, stepTake, "nothing is held up by air")
+	for _, first := range []string{stepPin, stepBattery, stepAccumulator} {
+		s.before(first, stepIn, "it is reached while the bay is empty")
+	}
+}
+
+// inReachOfPull reports whether a step is done where an arm may catch the pull of
+// the fire system.
+func (p *planner) inReachOfPull(step Step) bool {
+	return step.Station == engineBay && !step.Hold || strings.HasPrefix(step.Name, "off ")
 }
 
 // company is what somebody who works alone is asked.
@@ -78,8 +136,12 @@ func (p *planner) opensService(service string) bool {
 
 // standing puts the car up and asks for a look before anybody goes under it.
 func (p *planner) standing(s *sequence) {
-	s.add(Step{Name: stepStand, Do: "jack the car up and set it down on its stands; wheels that stay down are chocked", Station: outsideFront, Subject: "support", Notes: p.floor()})
+	s.add(p.stood())
 	s.add(Step{Name: stepUnder, Do: "a firm push by hand with nobody under; nothing shifts", Station: under, Subject: "support", Hold: true, Notes: p.company()})
+}
+
+func (p *planner) stood() Step {
+	return Step{Name: stepStand, Do: "jack the car up and set it down on its stands; wheels that stay down are chocked", Station: outsideFront, Subject: "support", Notes: p.floor()}
 }
 
 // safeFirst puts what makes it safe before what it makes safe.
@@ -90,11 +152,11 @@ func (p *planner) safeFirst(s *sequence) {
 	s.before(stepJacks, stepUnder, "it is looked at as it stands, with nothing held up by air")
 	s.before(stepStand, stepUnder, "it is looked at as it stands")
 	s.each(stepUnder, at(under), "nobody goes under before the stands are looked at")
-	s.each(stepPin, func(step Step) bool {
-		return step.Station == engineBay && !step.Hold || strings.HasPrefix(step.Name, "off ")
-	}, "an arm against the pull sets it off")
+	s.each(stepPin, p.inReachOfPull, "an arm against the pull sets it off")
 	s.each(stepBattery, func(step Step) bool { return opens(step) || strings.HasPrefix(step.Name, "drain ") },
 		"a live lead makes a spark, and a fan or pump can start")
+	s.before(stepRail, stepCool, "the engine runs for it")
+	s.before(stepRail, stepStand, "the engine runs for it: on its wheels, and with nobody under")
 	s.before(stepRail, stepBattery, "the pump is shut off first, so that nothing builds the pressure up again")
 	for _, name := range p.cut.Open {
 		j := p.joints[name].joint

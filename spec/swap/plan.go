@@ -2,6 +2,7 @@ package swap
 
 import (
 	"cmp"
+	"errors"
 	"fmt"
 	"slices"
 	"strings"
@@ -15,6 +16,7 @@ import (
 // is made of what the specs say: what they do not say is no part of it, and
 // whether a part of it may be printed is judged elsewhere.
 type Plan struct {
+	Network Network // all that may be parted
 	Parting *Parting
 	Remove  []Step
 	Refit   []Step
@@ -109,6 +111,7 @@ type Energy struct {
 	LetGo   string
 	Proved  string
 	Subject string
+	Running bool // only a driveline that has run in the car stores it
 }
 
 // A Check is something to look at.
@@ -123,6 +126,14 @@ type Options struct {
 	// Held parts go to a side whatever is cheaper: a pump that the receiving car
 	// needs leaves with the driveline. See NeededBy.
 	Held map[string]Side
+	// EmptyBay says that the driveline goes into a car with none in it, which has
+	// yet to be made safe.
+	EmptyBay bool
+	// Fit is how the driveline fits the car that it goes into; nil for one that was in
+	// it before.
+	Fit *Fit
+	// Emptied is what ran out of the driveline when it came out of the car before.
+	Emptied []Catch
 }
 
 // NeededBy names the parts of the driveline that may go either way and that a
@@ -138,19 +149,33 @@ func NeededBy(d *document.Document) map[string]Side {
 	return held
 }
 
+// A NoPlan is why there is no plan: the specs rule it out. It holds a *NoCut or a
+// Cycle.
+type NoPlan struct {
+	Subject string // key path of something that it is about
+	Why     error
+}
+
+func (e *NoPlan) Error() string { return e.Why.Error() }
+
+func (e *NoPlan) Unwrap() error { return e.Why }
+
 // NewPlan works out how the driveline of a composition comes out of its car, and
 // how it goes in. d is the composition's document with its workings derived. An
-// error is a *NoCut, a Cycle, or tells what is missing.
+// error is a *NoPlan, or tells what is missing.
 func NewPlan(c *spec.Composition, d *document.Document, o Options) (*Plan, error) {
 	if c.Car == nil || c.Driveline == nil {
 		return nil, fmt.Errorf("a plan needs a car and the driveline that is in it")
 	}
 	a := chart(c, d, o)
 	parting, err := a.net.Part()
+	if no, is := errors.AsType[*NoCut](err); is {
+		return nil, &NoPlan{no.subject(), no}
+	}
 	if err != nil {
 		return nil, err
 	}
-	b := &planner{atlas: a, cut: parting.Best, plan: &Plan{Parting: parting, NotOpened: parting.Unopened}, fastenings: map[string]*document.Fastening{}}
+	b := &planner{atlas: a, options: o, cut: parting.Best, plan: &Plan{Network: a.net, Parting: parting, NotOpened: parting.Unopened}, fastenings: map[string]*document.Fastening{}}
 	for i := range d.Fastenings {
 		b.fastenings[d.Fastenings[i].Path] = &d.Fastenings[i]
 	}
@@ -173,6 +198,7 @@ func NewPlan(c *spec.Composition, d *document.Document, o Options) (*Plan, error
 // A planner holds what the parts of one plan share.
 type planner struct {
 	*atlas
+	options    Options
 	cut        Cut
 	plan       *Plan
 	fastenings map[string]*document.Fastening
@@ -228,6 +254,9 @@ func (s *sequence) sorted() ([]Step, error) {
 		at[step.Name] = i
 	}
 	order, err := Order(tasks, s.constraints)
+	if cycle, is := errors.AsType[Cycle](err); is {
+		return nil, &NoPlan{s.steps[at[cycle[0].Before]].Subject, cycle}
+	}
 	if err != nil {
 		return nil, err
 	}

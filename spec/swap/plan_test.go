@@ -223,6 +223,8 @@ func TestOrderOfWork(t *testing.T) {
 		first, second string
 	}{
 		{removed, stepRail, stepBattery},
+		{removed, stepRail, stepCool},
+		{removed, stepRail, stepStand},
 		{removed, stepBattery, "open lines.feed.to"},
 		{removed, stepRail, "open lines.feed.to"},
 		{removed, stepPin, "off bonnet"},
@@ -238,7 +240,8 @@ func TestOrderOfWork(t *testing.T) {
 		{removed, "open lines.water-hot.from", "off cooling.radiator"},
 		{removed, "open lines.water-cold.to", "off cooling.radiator"},
 		{removed, "off cooling.radiator", stepSling},
-		{removed, stepWalk, stepTake},
+		{removed, stepWalk, stepSling},
+		{removed, stepSling, stepTake},
 		{removed, stepTake, "open mounts.left"},
 		{removed, "open mounts.left", stepLastBolt},
 		{removed, stepLastBolt, "open mounts.right"},
@@ -254,7 +257,10 @@ func TestOrderOfWork(t *testing.T) {
 		{refitted, "fill coolant", stepCrank},
 		{refitted, stepPressure, stepTight},
 		{refitted, stepTight, stepRun},
-		{refitted, "on tray", stepStart},
+		{refitted, "close driveline.drains.block.plug", stepTake},
+		{refitted, "close cooling.radiator.drain", "fill coolant"},
+		{refitted, stepCold, "on tray"},
+		{refitted, "on tray", stepSetUp},
 		{refitted, stepHeat, stepCold},
 		{refitted, stepArm, stepTrailer},
 	} {
@@ -268,6 +274,81 @@ func TestOrderOfWork(t *testing.T) {
 	}
 	if last := p.Refit[len(p.Refit)-1].Name; last != stepTrailer {
 		t.Errorf("the refit ends with %s", last)
+	}
+}
+
+// An empty bay is made safe before a driveline is lifted into it; what only one that
+// has run stores is not there.
+func TestRefitIntoAnEmptyBay(t *testing.T) {
+	for _, empty := range []bool{true, false} {
+		refitted := names(planOf(t, fleet(t), "wagtail.toml", Options{EmptyBay: empty}).Refit)
+		for _, step := range []string{stepPin, stepBattery, stepStand} {
+			at := slices.Index(refitted, step)
+			if is := at >= 0; is != empty {
+				t.Errorf("empty bay %v: %s is there: %v", empty, step, is)
+			}
+			if at > slices.Index(refitted, stepIn) {
+				t.Errorf("%s comes after the driveline is in", step)
+			}
+		}
+		for _, step := range []string{stepRail, stepCool} {
+			if slices.Contains(refitted, step) {
+				t.Errorf("empty bay %v: %s", empty, step)
+			}
+		}
+	}
+}
+
+// What ran out of a driveline goes back into it, also where the car has no joint for
+// it; its plug is put back, and what belongs to the car before is not.
+func TestRefitFillsWhatWasEmptied(t *testing.T) {
+	emptied := []Catch{
+		{Fluid: "gearbox oil", Drains: []string{"driveline.drains.gearbox.plug", "oil.cooler.drain"}, At: []string{"lines.gone.to"}},
+		{Fluid: "steering fluid", Drains: []string{"steering.reservoir.drain"}},
+	}
+	p := planOf(t, fleet(t), "wagtail.toml", Options{Emptied: emptied})
+	want := Catch{Fluid: "gearbox oil", Drains: []string{"driveline.drains.gearbox.plug"}}
+	if diff := gocmp.Diff(want, p.Fluids[len(p.Fluids)-1]); diff != "" {
+		t.Errorf("last to fill (-want +got):\n%s", diff)
+	}
+	refitted := names(p.Refit)
+	for _, step := range []string{"close driveline.drains.gearbox.plug", "fill gearbox oil"} {
+		if !slices.Contains(refitted, step) {
+			t.Errorf("no step %q", step)
+		}
+	}
+	for _, step := range []string{"close oil.cooler.drain", "fill steering fluid"} {
+		if slices.Contains(refitted, step) {
+			t.Errorf("step %q", step)
+		}
+	}
+}
+
+// The order of work says what comes between two halves, or has to be made, where
+// they are joined, and what is open where a fluid is filled in.
+func TestRefitSaysWhatDoesNotMeet(t *testing.T) {
+	o := fleet(t, `fuel-in = { end = "-8 male 37-flare" -> fuel-in = { end = "-6 male 37-flare"`, `holes = "2 x M10x1.5 tapped 28 mm, 80 mm -> holes = "2 x M10x1.5 tapped 28 mm, 90 mm`,
+		`water-out = { end = -> water-out-two = { end = "38 mm bead", gives = "coolant" }
+water-out = { end =`)
+	c, d := composed(t, o, "wagtail.toml")
+	p, err := NewPlan(c, d, Options{Fit: NewFit(c, d, testTolerances)})
+	if err != nil {
+		t.Fatal(err)
+	}
+	for step, want := range map[string]string{
+		"join lines.feed.to": "between the two: flare expander, -8 male 37-flare to -6 female 37-flare",
+		"join mounts.left":   "to be made first: holes 80 mm against 90 mm",
+		"fill coolant":       "water out two meets nothing on this car: join it or cap it first",
+	} {
+		i := slices.Index(names(p.Refit), step)
+		if i < 0 || !slices.Contains(p.Refit[i].Notes, want) {
+			t.Errorf("%s does not say %q: %q", step, want, p.Refit[max(i, 0)].Notes)
+		}
+	}
+	for _, each := range p.Refit {
+		if each.Name == "join mounts.right" && strings.Contains(strings.Join(each.Notes, " "), "made first") {
+			t.Errorf("%s: %q", each.Name, each.Notes)
+		}
 	}
 }
 

@@ -3,6 +3,7 @@ package swap
 import (
 	"fmt"
 	"math"
+	"slices"
 	"strings"
 
 	"gonum.org/v1/gonum/spatial/r3"
@@ -149,8 +150,12 @@ func (f *fitter) hose(l *document.Line) {
 	}
 	bends := f.bend(fromPort, l.Line.From.End, r3.Sub(to.Vec, from.Vec), l.Kind.Bend) +
 		f.bend(toPort, l.Line.To.End, r3.Sub(from.Vec, to.Vec), l.Kind.Bend)
-	spare := slack.Value - asked.Value - bends
+	added := f.added(l)
+	spare := slack.Value + added - asked.Value - bends
 	i.Figures = []Figure{{"slack", slack.Value, unit.Length}, {"asked", asked.Value, unit.Length}, {"bends", bends, unit.Length}, {"spare", spare, unit.Length}}
+	if added > 0 {
+		i.Figures = slices.Insert(i.Figures, 1, Figure{"adaptors", added, unit.Length})
+	}
 	i.Verdict = Meets
 	if spare < 0 {
 		i.Verdict = MustBeMade
@@ -158,6 +163,22 @@ func (f *fitter) hose(l *document.Line) {
 		i.Why = []string{fmt.Sprintf("%s too short: it needs %s at least, and has %s", millimetres(-spare), unit.Format(has.SI-spare, unit.Length, has.Unit), has)}
 	}
 	f.add(i)
+}
+
+// added is what the adaptors at the ends of a line add to its length, as far as it
+// is known.
+func (f *fitter) added(l *document.Line) float64 {
+	total := 0.0
+	for _, i := range f.found {
+		if i.Chain != nil && i.Kind == PortKind && (i.Car == l.Line.From.Path || i.Car == l.Line.To.Path) {
+			for _, a := range i.Chain.Adaptors {
+				if a.Adds != nil {
+					total += *a.Adds
+				}
+			}
+		}
+	}
+	return total
 }
 
 func millimetres(m float64) string { return unit.Format(m, unit.Length, "mm") }

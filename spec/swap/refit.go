@@ -11,20 +11,6 @@ func joins(s Step) bool { return strings.HasPrefix(s.Name, "join ") }
 // Names of the steps of the refit that others are asked to come before or after.
 const (
 	stepIn        = "lift in"
-	stepFilled    = "levels"
-	stepLeads     = "battery on"
-	stepArm       = "arm the fire system"
-	stepClutch    = "bleed and measure the clutch"
-	stepCrank     = "hold: before cranking"
-	stepPressure  = "crank for oil pressure"
-	stepFuelHold  = "hold: before fuel"
-	stepTight     = "fuel tightness"
-	stepStart     = "hold: before first start"
-	stepRun       = "first start"
-	stepHeat      = "hold: after the heat cycle"
-	stepCold      = "cold re-check"
-	stepSetUp     = "set-up"
-	stepTrailer   = "hold: before the trailer"
 	stepUnderBack = "hold: before going under again"
 )
 
@@ -60,6 +46,9 @@ func (p *planner) refit() *sequence {
 			}
 		}
 	}
+	if p.options.EmptyBay {
+		p.prepare(s)
+	}
 	for _, name := range p.heavyMounts() {
 		mount := "join " + strings.TrimPrefix(name, "open ")
 		s.before(stepIn, mount, "there is nothing to bolt yet")
@@ -87,6 +76,9 @@ func (p *planner) joining(s *sequence, name string) {
 		step.Do = "bolt up " + from.mount.Name + " mount"
 		step.Notes = append(step.Notes, p.besideNotUnder(step.Station, from.mount)...)
 		p.tighten(&step, from.mount.Path+".bolts")
+		if !from.mount.There.Light.V {
+			step.Notes = append(step.Notes, "by hand first: to torque when all of them are in")
+		}
 	case from.line != nil:
 		step.Do = "clip " + plain(from.line.Path) + " back"
 	case from.bolts != nil:
@@ -105,7 +97,37 @@ func (p *planner) joining(s *sequence, name string) {
 	default:
 		p.makeJoint(&step, from)
 	}
+	step.Notes = append(step.Notes, p.misfits(name)...)
 	s.add(step)
+}
+
+// misfits says what has to be there, or made, before a joint can be.
+func (p *planner) misfits(name string) []string {
+	if p.options.Fit == nil {
+		return nil
+	}
+	on := ""
+	if j := p.joints[name].joint; j != nil {
+		on = j.On
+	}
+	var notes []string
+	for _, i := range p.options.Fit.Interfaces {
+		if i.Car != name && (i.Kind != ReachKind || i.Car != on) {
+			continue
+		}
+		why := strings.Join(i.Why, "; ")
+		switch i.Verdict {
+		case WithAdaptor:
+			for _, a := range i.Chain.Adaptors {
+				notes = append(notes, "between the two: "+a.Name+", "+a.Ends())
+			}
+		case MustBeMade:
+			notes = append(notes, "to be made first: "+why)
+		case CannotTell:
+			notes = append(notes, "not known whether it meets: "+why)
+		}
+	}
+	return notes
 }
 
 func (p *planner) makeJoint(step *Step, from *parted) {
@@ -148,100 +170,4 @@ func (p *planner) panelOn(s *sequence, name string) {
 	}
 	s.add(step)
 	s.before(stepHook, step.Name, "the driveline is in")
-}
-
-// fill fills what was let out, once everything that carries it is joined.
-func (p *planner) fill(s *sequence) {
-	for _, service := range p.openLiquids() {
-		name := "fill " + service
-		step := Step{Name: name, Do: "fill with " + service + ", and look at every joint that was opened", Station: engineBay, Subject: service}
-		switch service {
-		case "coolant":
-			step.Do = "fill with coolant, heater open, bled at its highest point; level again when it is cold"
-		case "clutch fluid", "brake fluid":
-			step.Do = "fill with " + service + " from a new bottle and bleed"
-		case "fuel":
-			step.Do = "fill with the fuel that the map was made for; what was in the tank before is out, or the same"
-		}
-		s.add(step)
-		for _, open := range p.cut.Open {
-			if j := p.joints[open].joint; j != nil && j.Service == service {
-				s.before("join "+open, name, "it would run out")
-			}
-		}
-		for _, catch := range p.plan.Fluids {
-			if catch.Fluid != service {
-				continue
-			}
-			for _, plug := range catch.Drains {
-				step.Notes = append(step.Notes, "drain plug in first, with a new washer: "+plug)
-				p.tighten(&step, plug)
-			}
-		}
-		s.steps[len(s.steps)-1] = step
-	}
-}
-
-// start proves and starts the engine, and looks again.
-func (p *planner) start(s *sequence) {
-	steps := []Step{
-		{Name: stepFilled, Do: "levels: engine oil, coolant, gearbox oil, clutch and brake fluid, steering", Station: engineBay, Notes: p.tankLevel()},
-		{Name: stepLeads, Do: "earth strap on the block, then the battery on; the isolator opens and closes everything it should", Station: outsideRear, Subject: "electrics.battery"},
-		{Name: stepClutch, Do: "clutch bled if it was opened; its travel measured at the fork or bearing: it frees, and stops short of its limit", Station: cabin, Subject: "clutch"},
-		{Name: stepCrank, Do: "plugs out or fuel and spark off, out of gear, nobody at the belts, extinguisher in hand", Station: engineBay, Hold: true, Notes: p.bottle()},
-		{Name: stepPressure, Do: "crank in short goes until there is oil pressure; stop if there is none", Station: cabin, Subject: "driveline.engine"},
-		{Name: stepFuelHold, Do: "every fuel joint done up and looked at; extinguisher in hand; air moving", Station: engineBay, Hold: true, Notes: p.bottle()},
-		{Name: stepTight, Do: "pump on, engine off, two minutes: look at every fuel joint that was opened", Station: engineBay, Subject: "fuel"},
-		{Name: stepStart, Do: "not in gear on stands; throttle shuts by itself; doors open; somebody at the isolator", Station: cabin, Hold: true},
-		{Name: stepRun, Do: "start; oil pressure within seconds or off; leaks; charging; the isolator stops the running engine; fan cuts in", Station: cabin, Subject: "driveline.engine", Notes: p.running()},
-		{Name: stepHeat, Do: "stopped and left until it is cold", Station: engineBay, Hold: true},
-		{Name: stepCold, Do: "the joints of the cold list, one by one; coolant level again", Station: engineBay},
-		{Name: stepSetUp, Do: "ride height, corner weights, toe, shaft angles, brake balance", Station: outsideFront, Subject: "set-up"},
-		{Name: stepTrailer, Do: "panels shut, fire system armed, wheel nuts to torque, nothing drips", Station: outsideFront, Hold: true},
-	}
-	if p.car.Safety.Plumbed.Told() {
-		steps = append(steps, Step{Name: stepArm, Do: "take the pin out of the fire system, and its tag off", Station: cabin, Subject: p.car.Safety.Plumbed.Path})
-	}
-	for _, step := range steps {
-		s.add(step)
-	}
-	s.all(func(step Step) bool { return strings.HasPrefix(step.Name, "fill ") }, stepFilled, "there has to be something in it")
-	s.all(func(step Step) bool { return joins(step) && !p.carries(step.Name) }, stepLeads, "no lead is live while joints are made")
-	for _, pair := range [][3]string{
-		{stepFilled, stepCrank, "a dry pump picks up nothing"},
-		{stepLeads, stepCrank, "it turns on the battery"},
-		{stepLeads, stepClutch, "joined and dry first"},
-		{stepClutch, stepStart, "a clutch that drags moves the car"},
-		{stepCrank, stepPressure, "looked at before it turns"},
-		{stepPressure, stepFuelHold, "oil before fire"},
-		{stepFuelHold, stepTight, "looked at before there is pressure"},
-		{stepTight, stepStart, "no spark before it is tight"},
-		{stepStart, stepRun, "looked at before it runs"},
-		{stepRun, stepHeat, "it has to have been hot"},
-		{stepHeat, stepCold, "what was hot settles, and is judged cold"},
-		{stepCold, stepSetUp, "the car is whole"},
-		{stepSetUp, stepTrailer, "the last look"},
-		{stepRun, stepArm, "nobody reaches past the pull any more"},
-		{stepArm, stepTrailer, "it must be armed before the car goes"},
-	} {
-		s.before(pair[0], pair[1], pair[2])
-	}
-	s.all(func(step Step) bool { return strings.HasPrefix(step.Name, "on ") }, stepTrailer, "the car is whole")
-	s.all(at(under), stepStart, "nobody is under a car that starts")
-}
-
-// running is what to wait for at the first start.
-func (p *planner) running() []string {
-	if open := p.dl.Engine.Thermostat; open.Given() {
-		return []string{"until the thermostat has opened, at " + open.V.String()}
-	}
-	return nil
-}
-
-// tankLevel is how a dry-sump tank is read.
-func (p *planner) tankLevel() []string {
-	if fill := p.car.Oil.Tank.Fill; fill.Given() {
-		return []string{"the oil tank holds " + fill.V.String() + " at its mark, and is read running and hot"}
-	}
-	return nil
 }

@@ -148,10 +148,11 @@ func (p *planner) torque(step *Step, t Torque) {
 			}
 		}
 	}
-	if step.Torque != "" {
-		step.Torque += ", "
+	if step.Torque == "" {
+		step.Torque = t.Torque.String()
+	} else {
+		step.Torque += ", " + t.Torque.String() + " at " + plain(t.Subject)
 	}
-	step.Torque += t.Torque.String()
 	if t.Wrench != "" {
 		step.use("torque wrench " + t.Wrench)
 	} else {

@@ -6,6 +6,7 @@ import (
 	"errors"
 	"fmt"
 	"io"
+	"io/fs"
 	"os"
 	"os/exec"
 	"slices"
@@ -318,8 +319,22 @@ func (r *Repository) snapshot(listed []byte, at int) (*snapshot, error) {
 		if !ok || len(fields) != 3 {
 			return nil, fmt.Errorf("unexpected answer %q of git", entry)
 		}
+		if !belowRoot(name) {
+			return nil, fmt.Errorf("git holds a file by the name %q, which leads elsewhere; try `git fsck`", name)
+		}
 		s.add(name, fields[0], fields[at], at == 1 && fields[2] != "0")
+	}
+	if name, found := s.mixed(); found {
+		return nil, fmt.Errorf("git holds %q as a file and as a folder; try `git fsck`", name)
 	}
 	s.sort()
 	return s, nil
+}
+
+// belowRoot reports whether a name from git is one of a file below the root: git
+// itself refuses others, but not from a repository that was made to hold one. A
+// name that is not UTF-8 is no other, though no file of that name can be read.
+func belowRoot(name string) bool {
+	name = strings.ToValidUTF8(name, "?")
+	return fs.ValidPath(name) && name != "."
 }

@@ -5,6 +5,7 @@ import (
 	"errors"
 	"io"
 	"io/fs"
+	"maps"
 	"path"
 	"slices"
 	"strings"
@@ -68,6 +69,17 @@ func (s *snapshot) put(name string, n *node) {
 		s.put(above, &node{name: path.Base(above), mode: fs.ModeDir | 0o555})
 	}
 	s.nodes[above].below = append(s.nodes[above].below, n)
+}
+
+// mixed finds a name that stands for a file and for a folder, which git lists only
+// from a repository that was made to hold one, or amid a conflict.
+func (s *snapshot) mixed() (name string, found bool) {
+	for _, name := range slices.Sorted(maps.Keys(s.nodes)) {
+		if n := s.nodes[name]; len(n.below) > 0 && (n.own || !n.IsDir()) && !n.conflict {
+			return name, true
+		}
+	}
+	return "", false
 }
 
 // sort puts folders in the order that fs.ReadDir promises.

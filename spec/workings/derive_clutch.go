@@ -35,7 +35,7 @@ func (n *notebook) clutches() {
 			by: two(quotient),
 		})
 		stroke, formula := n.said("x_m", &c.Master.Stop), "x_s = x_m A_m / A_s, x_m at the pedal stop"
-		if c.Master.Stop.Said() == spec.None || !c.Master.Stop.Given() && c.Master.Stroke.Given() && c.Master.Stop.Said() == spec.Unsaid {
+		if c.Master.Stop.Said() == spec.None {
 			stroke, formula = n.said("x_m", &c.Master.Stroke), "x_s = x_m A_m / A_s, x_m the full stroke"
 		}
 		n.work(step{

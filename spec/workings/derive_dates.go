@@ -134,6 +134,9 @@ func (n *notebook) lastDay(item string, standard *spec.Text, made, checked *spec
 		return e.endedBy(rows)
 	}
 	e := end{in: []Input{label}, formula: "last day on the label", source: "common-practice"}
+	if label.asked { // there is a day, which may be the earlier one
+		return e
+	}
 	if !standard.Given() {
 		e.in = []Input{lacking("until", label.Path)}
 		return e

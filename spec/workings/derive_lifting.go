@@ -112,17 +112,18 @@ func (n *notebook) hook(s *document.Support) {
 // A slung load is how the driveline hangs, with what that rests on.
 type slung struct {
 	Hanging
-	in  []Input
-	err error
+	points   []*document.LiftPoint
+	eyes     []r3.Vec  // of the points, in the driveline's axes
+	tensions []float64 // of the legs to them, kg
+	in       []Input
+	err      error
 }
 
-// legs works out the tension of every leg of the sling from where its eye and the
-// hook really are: the load turns until its centre of mass is below the hook, and
-// then statics gives each leg its own.
-func (n *notebook) legs(s *document.Support, hung load) slung {
+// slung works out how the driveline hangs and what every leg of the sling bears,
+// from where its eye and the hook really are: the load turns until its centre of
+// mass is below the hook, and then statics gives each leg its own.
+func (n *notebook) slung(s *document.Support, hung load) slung {
 	hang := slung{in: slices.Clone(hung.in), err: hung.err}
-	var points []*document.LiftPoint
-	var eyes []r3.Vec
 	var lengths []float64
 	for _, name := range s.Tackle.Legs.Names() {
 		leg := s.Tackle.Legs.Named[name]
@@ -134,7 +135,7 @@ func (n *notebook) legs(s *document.Support, hung load) slung {
 			} else {
 				point := &n.d.Lift[i]
 				eye, length := n.fixed("eye_"+name, &point.At), n.said("L_"+name, &leg.Length)
-				points, eyes, lengths = append(points, point), append(eyes, eye.Vec), append(lengths, length.Value)
+				hang.points, hang.eyes, lengths = append(hang.points, point), append(hang.eyes, eye.Vec), append(lengths, length.Value)
 				hang.in = once(hang.in, eye.in, []Input{length})
 			}
 		}
@@ -142,22 +143,29 @@ func (n *notebook) legs(s *document.Support, hung load) slung {
 			hang.in = append(hang.in, to)
 		}
 	}
-	if len(points) == 0 && known(hang.in) {
+	if len(hang.points) == 0 && known(hang.in) {
 		hang.in = append(hang.in, lacking("legs", keyOf(s.Tackle.Path, "legs", join(s.Path, "sling"))))
 	}
-	var tensions []float64
-	if known(hang.in) && hang.err == nil {
-		if hang.Hanging, hang.err = Hang(hung.Centre, eyes, lengths); hang.err == nil {
-			level := make([]r3.Vec, len(eyes))
-			for i, eye := range eyes {
-				level[i] = hang.Level(eye)
-			}
-			tensions, hang.err = LegTensions(hung.Mass, r3.Vec{}, level) // kg in, kg out
-			if len(eyes) > 3 {
-				tensions, hang.err = WorstLegTensions(hung.Mass, r3.Vec{}, level)
-			}
-		}
+	if !known(hang.in) || hang.err != nil {
+		return hang
 	}
+	if hang.Hanging, hang.err = Hang(hung.Centre, hang.eyes, lengths); hang.err != nil {
+		return hang
+	}
+	level := make([]r3.Vec, len(hang.eyes))
+	for i, eye := range hang.eyes {
+		level[i] = hang.Level(eye)
+	}
+	hang.tensions, hang.err = LegTensions(hung.Mass, r3.Vec{}, level) // kg in, kg out
+	if len(hang.eyes) > 3 {
+		hang.tensions, hang.err = WorstLegTensions(hung.Mass, r3.Vec{}, level)
+	}
+	return hang
+}
+
+// legs records how the driveline hangs.
+func (n *notebook) legs(s *document.Support, hung load) slung {
+	hang := n.slung(s, hung)
 	n.work(step{
 		to:      &s.Calc.HangTilt,
 		formula: "angle between the driveline's own z and the line from its centre of mass to the hook", source: "statics",
@@ -165,14 +173,14 @@ func (n *notebook) legs(s *document.Support, hung load) slung {
 		in: hang.in,
 		by: func([]float64) (float64, error) { return hang.Tilt(), hang.err },
 	})
-	for i, point := range points {
-		n.leg(point, hang, i, tensions)
+	for i, point := range hang.points {
+		n.leg(point, hang, i)
 	}
 	return hang
 }
 
 // leg works out one leg of a sling and the pull on its eye.
-func (n *notebook) leg(point *document.LiftPoint, hang slung, i int, tensions []float64) {
+func (n *notebook) leg(point *document.LiftPoint, hang slung, i int) {
 	eye := n.fixed("eye", &point.At)
 	at := func(f func() (float64, error)) func([]float64) (float64, error) {
 		return func([]float64) (float64, error) {
@@ -192,9 +200,9 @@ func (n *notebook) leg(point *document.LiftPoint, hang slung, i int, tensions []
 		to:      &point.Calc.Tension,
 		formula: "Σ T u = m g, u along each leg; as the mass that pulls so", source: "statics", note: "the sling's own mass left out",
 		in: hang.in,
-		by: at(func() (float64, error) { return tensions[i], nil }),
+		by: at(func() (float64, error) { return hang.tensions[i], nil }),
 	}
-	if len(tensions) > 3 {
+	if len(hang.tensions) > 3 {
 		tension.note += "; the worst of the lifts in which three legs carry"
 	}
 	n.work(tension)

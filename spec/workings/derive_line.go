@@ -3,6 +3,7 @@ package workings
 import (
 	"cmp"
 	"fmt"
+	"slices"
 
 	"fitup/policies/tables"
 	"fitup/spec/document"
@@ -193,6 +194,13 @@ func (n *notebook) lineFlow(l *document.Line) {
 		in: []Input{q, bore},
 		by: two(Velocity),
 	})
+	from, to := n.passages(l)
+	n.work(step{
+		to:      &c.Fastest,
+		formula: "v = 4 Q / (π d²), d the least of hose and adaptors", source: "cengel-fluid-mechanics",
+		in: slices.Concat([]Input{q, bore}, from, to),
+		by: func(x []float64) (float64, error) { return Velocity(x[0], slices.Min(x[1:])) },
+	})
 	density, viscosity, note := n.liquid(l)
 	if note == "" {
 		return
@@ -228,12 +236,20 @@ const shortening = 0.04
 // and what movement and pressure ask for.
 func (n *notebook) lineSlack(l *document.Line) {
 	length := n.said("L", &l.Hose.Length)
-	n.work(step{
+	slack := step{
 		to:      &l.Calc.Slack,
 		formula: "L - straight", source: "common-practice", note: "bends have to be made from it too",
-		in: []Input{length, n.worked("straight", &l.Calc.Straight)},
-		by: two(difference),
-	})
+		in: []Input{n.worked("straight", &l.Calc.Straight), length},
+		by: func(x []float64) (float64, error) {
+			total, err := sum(x[1:])
+			return total - x[0], err
+		},
+	}
+	if added := n.adaptorLength(l); len(added) > 0 {
+		slack.formula = "L + adaptors - straight"
+		slack.in = append(slack.in, added...)
+	}
+	n.work(slack)
 	s := step{
 		to:      &l.Calc.SlackNeeded,
 		formula: "0.04 L", source: "faa-ac-43.13-1b", clause: "figure 9-9", note: "a hose draws in by up to 4 % under pressure",
@@ -257,15 +273,24 @@ func (n *notebook) lineLosses(l *document.Line, from, to spot) {
 	c := &l.Calc
 	density, _, _ := n.liquid(l)
 	losses, note, err := n.endLosses(l)
+	coefficients := []Input{losses}
+	if len(l.From.Adaptors)+len(l.To.Adaptors) > 0 {
+		coefficients = append(coefficients, n.adaptorLoss(l))
+	}
+	count := len(coefficients)
 	n.work(step{
 		to:      &c.Minor,
 		formula: "Δp = K ρ v² / 2, K of entry, exit, bent ends and adaptors together", source: "cengel-fluid-mechanics", clause: "table 8-4", note: note,
-		in: append([]Input{losses, density, n.worked("v", &c.Velocity)}, n.bends(l)...),
+		in: append(append(coefficients, density, n.worked("v", &c.Velocity)), n.bends(l)...),
 		by: func(x []float64) (float64, error) {
 			if err != nil {
 				return 0, err
 			}
-			return MinorDrop(x[0], x[1], x[2])
+			k, err := sum(x[:count])
+			if err != nil {
+				return 0, err
+			}
+			return MinorDrop(k, x[count], x[count+1])
 		},
 	})
 	n.work(step{

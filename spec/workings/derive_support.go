@@ -74,25 +74,10 @@ func (n *notebook) restingOn(c *document.Car, s *document.Support) supports {
 	if !down.Known {
 		return on
 	}
-	base, trackFront, trackRear := n.said("L", &c.Wheelbase), n.said("t_f", &c.TrackFront), n.said("t_r", &c.TrackRear)
 	on.in, on.lowest = append(on.in, axle.in...), axle.Z
 	for _, name := range s.Wheels.V {
-		end, side, _ := strings.Cut(strings.ReplaceAll(name, " ", "-"), "-")
-		at, track := r2.Vec{X: axle.X, Y: axle.Y}, trackFront
-		if end == "rear" {
-			at.X, track = axle.X-base.Value, trackRear
-			on.in = append(on.in, base)
-		}
-		on.in = append(on.in, track)
-		switch side {
-		case "left":
-			at.Y += track.Value / 2
-		case "right":
-			at.Y -= track.Value / 2
-		default:
-			on.in = append(on.in, lacking("wheel "+name+" as front-left, front-right, rear-left or rear-right", down.Path))
-		}
-		on.at = append(on.at, at)
+		at := n.wheel(c, name)
+		on.in, on.at = append(on.in, at.in...), append(on.at, r2.Vec{X: at.X, Y: at.Y})
 	}
 	on.in = once(on.in)
 	return n.enough(on, s)

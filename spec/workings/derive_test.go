@@ -371,7 +371,7 @@ func TestLines(t *testing.T) {
 			// 128 μ L Q / (π d⁴) = 13812 Pa over 1 m.
 			name: "thick oil",
 			specs: specs{
-				car:       "[oil]\ncarries = \"engine oil\"\ntank.ports.out = \"-12 male 37-flare\"\n[lines.feed]\nhose = \"1 m of h12\"\nfrom = [\"oil.tank.out\", \"female 37-flare\"]\nto = [\"driveline.oil-in\", \"female 37-flare\"]\n",
+				car:       "[oil]\ncarries = \"engine oil\"\ntank.ports.out = \"-12 male 37-flare\"\n[lines.feed]\nhose = \"1 m of h12\"\nfrom = [\"oil.tank.out\", \"female 37-flare\"]\nto = [\"driveline.oil-in\", \"female 37-flare\"]\nsuction = false\n",
 				driveline: "[ports]\noil-in = { end = \"-12 male 37-flare\", takes = \"engine oil\" }\n[pumps.oil]\nflow = \"10 L/min at 6000 rpm\"\nrelief = \"6 bar\"\n",
 				shop:      hoseShop,
 			},

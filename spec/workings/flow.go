@@ -3,6 +3,7 @@ package workings
 import (
 	"cmp"
 	"math"
+	"slices"
 )
 
 // LaminarLimit is the Reynolds number up to which flow in a round bore is
@@ -163,6 +164,58 @@ func BendLoss(angle float64) (float64, error) {
 		return 0, err
 	}
 	return result("loss coefficient", ElbowLoss*math.Abs(angle)/(math.Pi/2))
+}
+
+// SuddenExpansion returns the loss coefficient of a step from a narrow bore to a
+// wide one, both in m, K = (1 - (d/D)^2)^2, on the velocity in the narrow one.
+// Source: crane-tp-410.
+func SuddenExpansion(narrow, wide float64) (float64, error) {
+	if err := stepped(narrow, wide); err != nil {
+		return 0, err
+	}
+	lost := 1 - narrow*narrow/(wide*wide)
+	return result("loss coefficient", lost*lost)
+}
+
+// SuddenContraction returns the loss coefficient of a step from a wide bore to a
+// narrow one, both in m, K = (1 - (d/D)^2) / 2, on the velocity in the narrow one.
+// Source: crane-tp-410.
+func SuddenContraction(wide, narrow float64) (float64, error) {
+	if err := stepped(narrow, wide); err != nil {
+		return 0, err
+	}
+	return result("loss coefficient", (1-narrow*narrow/(wide*wide))/2)
+}
+
+func stepped(narrow, wide float64) error {
+	return cmp.Or(positive("narrow bore", narrow), within("narrow bore", narrow, 0, wide))
+}
+
+// ChainLoss returns the loss coefficient of adaptors that are screwed together in a
+// line, all bores in m and in the order of the flow: [AdaptorLoss] in each, and the
+// step from each bore to the next by [SuddenContraction] or [SuddenExpansion]. It
+// is on the velocity in the line: K of a narrow bore d counts (bore/d)^4 there.
+// Beyond the last the flow is taken to have the line's bore again.
+// Source: crane-tp-410; cengel-fluid-mechanics for the adaptors themselves.
+func ChainLoss(bore float64, adaptors ...float64) (float64, error) {
+	total, last := 0.0, bore
+	add := func(k, at float64) { total += k * math.Pow(bore/at, 4) }
+	for _, next := range append(slices.Clone(adaptors), bore) {
+		step, narrow := SuddenContraction, next
+		if next > last {
+			step, narrow = SuddenExpansion, last
+		}
+		k, err := step(last, next)
+		if err != nil {
+			return 0, err
+		}
+		add(k, narrow)
+		last = next
+	}
+	for _, each := range adaptors {
+		add(AdaptorLoss, each)
+	}
+	return result("loss coefficient", total)
 }
 
 // HeadDrop returns the pressure in Pa that a liquid loses in climbing a rise in

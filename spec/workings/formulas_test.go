@@ -158,6 +158,30 @@ func TestPipeDropAddsUp(t *testing.T) {
 	}
 }
 
+// TestChainLoss: coefficients worked out by hand, on the velocity in the line.
+func TestChainLoss(t *testing.T) {
+	for name, test := range map[string]struct {
+		bore     float64
+		adaptors []float64
+		want     float64
+	}{
+		"none": {0.010, nil, 0},
+		// As wide as the line: a union, and no step.
+		"as wide": {0.010, []float64{0.010}, 0.08},
+		// 3 to 2 and back: (1/2)(1 - 4/9) + (1 - 4/9)² + 0.08 is 0.66642, 81/16 times.
+		"narrower": {3, []float64{2}, (5./18 + 25./81 + 0.08) * 81 / 16},
+		// 2 to 4 and back, on the line as it is the narrower: (1 - 1/4)² + (1/2)(1 - 1/4);
+		// the union at half the diameter's fourth power.
+		"wider": {2, []float64{4}, 9./16 + 3./8 + 0.08/16},
+		// 2 to 1, 1 to 2 and 2 to 2.
+		"a second as wide as the line": {2, []float64{1, 2}, 16*(3./8+9./16+0.08) + 0.08},
+	} {
+		if got := must(t)(ChainLoss(test.bore, test.adaptors...)); !agrees(got, test.want, 1e-12) {
+			t.Errorf("%s: %g, want %g", name, got, test.want)
+		}
+	}
+}
+
 // TestFrictionBetweenLaminarAndTurbulent: the larger factor is given where the
 // flow may be either.
 func TestFrictionBetweenLaminarAndTurbulent(t *testing.T) {
@@ -198,6 +222,10 @@ func TestRefusals(t *testing.T) {
 		"negative length":             one(DarcyDrop(0.02, -1, 0.01, 745, 1)),
 		"infinite rise":               one(HeadDrop(745, inf)),
 		"negative loss":               one(MinorDrop(-1, 745, 1)),
+		"step out that narrows":       one(SuddenExpansion(0.02, 0.01)),
+		"step in that widens":         one(SuddenContraction(0.01, 0.02)),
+		"step from nothing":           one(SuddenExpansion(0, 0.01)),
+		"adaptor without a bore":      one(ChainLoss(0.01, 0)),
 		"all loss":                    one(CrankPower(1e5, 1)),
 		"more than all loss":          one(CrankPower(1e5, 1.5)),
 		"below vacuum":                one(AbsolutePressure(-102e3, 101e3)),

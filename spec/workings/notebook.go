@@ -185,6 +185,9 @@ func shapeOf(t reflect.Type) shape {
 	_, s.subject = t.FieldByName("Subject")
 	for i := range t.NumField() {
 		f := t.Field(i)
+		if !f.IsExported() {
+			continue
+		}
 		field := shapeField{index: i, embedded: f.Anonymous, dimension: unit.Dimension(f.Tag.Get("dim"))}
 		field.key = f.Tag.Get("spec")
 		if field.key == "" {

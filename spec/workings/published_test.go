@@ -239,6 +239,12 @@ var formulas = map[string]formula{
 	"BoreForVelocity": {unit.Length, func(in *inputs) (float64, error) {
 		return BoreForVelocity(in.si("flow", unit.VolumeFlow), in.si("velocity", unit.Speed))
 	}},
+	"SuddenExpansion": {unit.Ratio, func(in *inputs) (float64, error) {
+		return SuddenExpansion(in.length("narrow"), in.length("wide"))
+	}},
+	"SuddenContraction": {unit.Ratio, func(in *inputs) (float64, error) {
+		return SuddenContraction(in.length("wide"), in.length("narrow"))
+	}},
 	"Reynolds": {unit.Ratio, func(in *inputs) (float64, error) {
 		return Reynolds(in.si("density", unit.Density), in.si("velocity", unit.Speed), in.length("bore"), in.si("viscosity", unit.DynamicViscosity))
 	}},
@@ -566,6 +572,7 @@ var formulas = map[string]formula{
 // unpublished are the formulas for which no worked figure from outside was
 // found, with what holds them instead.
 var unpublished = map[string]string{
+	"ChainLoss":           "TestChainLoss: worked by hand from the steps, which are published",
 	"BendLoss":            "TestBendLoss: the coefficient of the table and its share",
 	"Hang":                "TestHang: places by hand, and the legs hold the weight",
 	"ReactionShares":      "TestReactionShares: the couple returns the torque",

@@ -123,18 +123,28 @@ func EdgeDistance(polygon []r2.Vec, p r2.Vec) (float64, error) {
 		within("number of corners", float64(len(polygon)), 3, math.MaxInt32)); err != nil {
 		return 0, err
 	}
-	inside, nearest := true, math.Inf(1)
+	_, nearest, inside := nearestEdge(polygon, p)
+	if !inside {
+		nearest = -nearest
+	}
+	return result("distance to the edge", nearest)
+}
+
+// nearestEdge returns the point of a convex polygon's edge that is nearest to p,
+// how far it is, and whether p lies inside.
+func nearestEdge(polygon []r2.Vec, p r2.Vec) (at r2.Vec, distance float64, inside bool) {
+	inside, distance = true, math.Inf(1)
 	for i, a := range polygon {
 		b := polygon[(i+1)%len(polygon)]
 		inside = inside && turn(a, b, p) >= 0
 		edge := r2.Sub(b, a)
 		along := min(max(r2.Dot(r2.Sub(p, a), edge)/r2.Norm2(edge), 0), 1)
-		nearest = min(nearest, r2.Norm(r2.Sub(p, r2.Add(a, r2.Scale(along, edge)))))
+		near := r2.Add(a, r2.Scale(along, edge))
+		if d := r2.Norm(r2.Sub(p, near)); d < distance {
+			at, distance = near, d
+		}
 	}
-	if !inside {
-		nearest = -nearest
-	}
-	return result("distance to the edge", nearest)
+	return at, distance, inside
 }
 
 // LiftingShare looks for the pull of a hook at which the centre of mass of

@@ -1,5 +1,14 @@
 package report
 
+import (
+	"maps"
+	"slices"
+	"strings"
+
+	"fitup/policies"
+	"fitup/policies/judge"
+)
+
 // Cautions are the usual cautions of each area of rules, printed when a danger
 // stands in it. They are common practice in the trade.
 var Cautions = map[string]string{
@@ -24,4 +33,25 @@ var Cautions = map[string]string{
 	"safety":    "a belt, extinguisher or seat that is out of date or damaged is not driven with.",
 	"support":   "never go under a car that only a jack or hoist holds; chock it, set it on stands on firm level ground, push it by hand with nobody under it, never rock it, and set it down again if anything shifts.",
 	"tune":      "do not load the engine until map and fuel agree: a lean engine can burn a piston and spill hot oil.",
+}
+
+// A Caution is what to mind near what belongs to one area of rules.
+type Caution struct{ Area, Text string }
+
+// CautionsFor are the usual cautions of the areas in which a danger stands.
+func CautionsFor(findings []judge.Finding) []Caution {
+	areas := map[string]bool{}
+	for _, f := range findings {
+		if f.Level == policies.LevelDanger {
+			area, _, _ := strings.Cut(f.Rule, ".")
+			areas[area] = true
+		}
+	}
+	var all []Caution
+	for _, area := range slices.Sorted(maps.Keys(areas)) {
+		if text := Cautions[area]; text != "" {
+			all = append(all, Caution{area, text})
+		}
+	}
+	return all
 }

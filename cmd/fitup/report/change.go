@@ -16,7 +16,7 @@ func (t *textCheck) change() {
 	t.turns("Mended, or gone", func(turn judge.Turn) bool { return turn.Other == judge.Clear })
 	t.turns("Gone, but not mended", func(turn judge.Turn) bool { return turn.Other != judge.Clear })
 	var stays []judge.Finding
-	for _, f := range t.staying() {
+	for _, f := range t.Staying() {
 		if t.All || f.Level == policies.LevelDanger {
 			stays = append(stays, f)
 		}

@@ -47,8 +47,8 @@ func (c *Check) count(level policies.Level) int {
 	return n
 }
 
-// waivedDangers are the dangers that a waiver sets aside: they stay printed.
-func (c *Check) waivedDangers() []judge.Finding {
+// WaivedDangers are the dangers that a waiver sets aside: they stay printed.
+func (c *Check) WaivedDangers() []judge.Finding {
 	var all []judge.Finding
 	for _, f := range c.Waived {
 		if f.Level == policies.LevelDanger {

@@ -28,12 +28,12 @@ var likenessTitles = map[swap.Likeness]string{
 	swap.Unknown: "Cannot tell", swap.Carries: "Differ, and each meets the driveline in the other", swap.Same: "The same",
 }
 
-// chapters lays a comparison out.
-func (c *Compared) chapters() []chapter {
+// Chapters lays a comparison out.
+func (c *Compared) chapters() []Chapter {
 	var tallied []string
-	pairs := chapter{title: "Interfaces"}
+	pairs := Chapter{Title: "Interfaces"}
 	for _, likeness := range likenessOrder {
-		p := passage{heading: likenessTitles[likeness]}
+		p := Passage{Heading: likenessTitles[likeness]}
 		var short []string
 		n := 0
 		for _, pair := range c.Pairs {
@@ -47,25 +47,25 @@ func (c *Compared) chapters() []chapter {
 			case likeness == swap.Same:
 				short = append(short, pair.Kind+": "+pair.Name)
 			default:
-				p.lines = append(p.lines, c.pair(pair))
+				p.Lines = append(p.Lines, c.pair(pair))
 			}
 		}
-		if p.lines = append(p.lines, remarks(short...)...); n > 0 {
+		if p.Lines = append(p.Lines, remarks(short...)...); n > 0 {
 			tallied = append(tallied, fmt.Sprintf("%s %d", likeness, n))
-			pairs.blocks = append(pairs.blocks, p)
+			pairs.Blocks = append(pairs.Blocks, p)
 		}
 	}
-	pairs.blocks = append([]passage{{lines: remarks(count(len(c.Pairs), "interface", "interfaces") + ": " + strings.Join(tallied, ", "))}}, pairs.blocks...)
-	over := chapter{title: "Carries over"}
+	pairs.Blocks = append([]Passage{{Lines: remarks(count(len(c.Pairs), "interface", "interfaces") + ": " + strings.Join(tallied, ", "))}}, pairs.Blocks...)
+	over := Chapter{Title: "Carries over"}
 	if names := c.CarriesOver(); len(names) > 0 {
-		over.blocks = []passage{{lines: remarks(strings.Join(names, ", "))}}
+		over.Blocks = []Passage{{Lines: remarks(strings.Join(names, ", "))}}
 	} else {
-		over.blocks = []passage{{lines: remarks("nothing")}}
+		over.Blocks = []Passage{{Lines: remarks("nothing")}}
 	}
-	return []chapter{pairs, over}
+	return []Chapter{pairs, over}
 }
 
-func (c *Compared) pair(p swap.Pair) remark {
+func (c *Compared) pair(p swap.Pair) Remark {
 	text := p.Kind + " " + p.Name
 	switch {
 	case p.Other == "":
@@ -75,7 +75,7 @@ func (c *Compared) pair(p swap.Pair) remark {
 	case len(p.Why) > 0:
 		text += ": " + strings.Join(p.Why, "; ")
 	}
-	return remark{text: text}
+	return Remark{Text: text}
 }
 
 // CompareText prints a comparison.
@@ -114,7 +114,7 @@ type (
 		Name     string   `json:"name"`
 		One      string   `json:"one,omitempty"`
 		Other    string   `json:"other,omitempty"`
-		Likeness string   `json:"likeness"`
+		Likeness string   `json:"likeness" jsonschema:"enum=same,enum=meets,enum=differs,enum=only one,enum=cannot tell" jsonschema_description:"meets: they differ, and each meets the driveline that is in the other"`
 		Why      []string `json:"why"`
 	}
 )

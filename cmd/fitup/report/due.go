@@ -31,14 +31,14 @@ func DueText(d *judge.Due, s Style) ([]byte, error) {
 		p.para(0, 0, "%s up to %s:", p.paint(bold, "Last days"), d.By.Format(time.DateOnly))
 	}
 	for _, i := range d.Dated {
-		colour, left := "", count(i.Days(d.On), "day left", "days left")
+		colour := ""
 		switch days := i.Days(d.On); {
 		case days < 0:
-			colour, left = red, count(-days, "day past", "days past")
+			colour = red
 		case days == 0:
-			colour, left = yellow, "today"
+			colour = yellow
 		}
-		p.para(2, 4, "%s %s %s: %s%s", p.paint(colour, i.Day.Format(time.DateOnly)+", "+left+":"), place(i), i.What, i.By, guess(i))
+		p.para(2, 4, "%s %s %s: %s%s", p.paint(colour, i.Day.Format(time.DateOnly)+", "+LeftText(i, d.On)+":"), place(i), i.What, i.By, guess(i))
 	}
 	if len(d.Used) > 0 {
 		p.gap()
@@ -49,11 +49,7 @@ func DueText(d *judge.Due, s Style) ([]byte, error) {
 		if i.Share > 1 {
 			colour = red
 		}
-		left := i.Left
-		if !strings.HasSuffix(left, " over") {
-			left += " left"
-		}
-		p.para(2, 4, "%s %s %s: %s%s", p.paint(colour, fmt.Sprintf("%.0f %% used:", 100*i.Share)), place(i), i.What, left, guess(i))
+		p.para(2, 4, "%s %s %s: %s%s", p.paint(colour, fmt.Sprintf("%.0f %% used:", 100*i.Share)), place(i), i.What, LeftText(i, d.On), guess(i))
 	}
 	if len(d.Unknown) > 0 {
 		p.gap()
@@ -63,14 +59,30 @@ func DueText(d *judge.Due, s Style) ([]byte, error) {
 		p.para(2, 4, "%s %s%s", place(i), i.What, label(": write", strings.Join(i.Missing, ", ")))
 	}
 	p.gap()
-	p.para(0, 0, "%s.", dueTally(d))
+	p.para(0, 0, "%s.", DueTally(d))
 	p.gap()
 	p.para(0, 0, Closing)
 	return []byte(p.String()), nil
 }
 
-// dueTally counts what runs out.
-func dueTally(d *judge.Due) string {
+// LeftText says how much is left of something on a day.
+func LeftText(i judge.DueItem, on time.Time) string {
+	switch days := i.Days(on); {
+	case i.Left != "" && strings.HasSuffix(i.Left, " over"):
+		return i.Left
+	case i.Left != "":
+		return i.Left + " left"
+	case days < 0:
+		return count(-days, "day past", "days past")
+	case days == 0:
+		return "today"
+	default:
+		return count(days, "day left", "days left")
+	}
+}
+
+// DueTally counts what runs out.
+func DueTally(d *judge.Due) string {
 	text := fmt.Sprintf("On %s: %s up to %s", d.On.Format(time.DateOnly), count(len(d.Dated), "last day", "last days"), d.By.Format(time.DateOnly))
 	if d.Later > 0 {
 		text += fmt.Sprintf(" (%d later)", d.Later)
@@ -81,10 +93,10 @@ func dueTally(d *judge.Due) string {
 type (
 	jsonDue struct {
 		Version int           `json:"version"`
-		On      string        `json:"on"`
-		By      string        `json:"by"`
+		On      string        `json:"on" jsonschema:"format=date" jsonschema_description:"day that is counted from"`
+		By      string        `json:"by" jsonschema:"format=date" jsonschema_description:"day that is looked ahead to"`
 		Dated   []jsonDueItem `json:"dated"`
-		Later   int           `json:"later"`
+		Later   int           `json:"later" jsonschema_description:"how many last days come after it"`
 		Used    []jsonDueItem `json:"used"`
 		Unknown []jsonDueItem `json:"unknown"`
 		Closing string        `json:"closing"`
@@ -92,7 +104,7 @@ type (
 	jsonDueItem struct {
 		jsonPlace
 		What    string   `json:"what"`
-		Day     string   `json:"last_day,omitempty"`
+		Day     string   `json:"last_day,omitempty" jsonschema:"format=date"`
 		Days    *int     `json:"days_left,omitempty"`
 		By      string   `json:"by,omitempty"`
 		Share   *float64 `json:"share_used,omitempty"`

@@ -91,7 +91,7 @@ func rich() *Check {
 				Loosened: []policies.Loosened{{Limit: "fuel.spray.gap", Rule: "fuel.spray", Level: policies.LevelDanger, Was: "50 mm", Is: "5 mm", Looser: true}},
 				Skipped:  []string{"oil (.fitup.toml)"}, Only: []string{"fuel (--only)"}, Excluded: []string{forged}, FailOn: "danger (--fail-on)",
 			},
-			Areas: []string{"fuel", "lines"}, Unjudged: 1, Judged: 12, Asked: asked,
+			Areas: []string{"fuel", "lines"}, Unjudged: 1, Judged: 12, Describe: func() []*policies.Rule { return asked },
 			Accounts: []judge.Account{
 				{File: "b.toml", Judgements: []judge.Judgement{
 					{Rule: "fuel.spray", Subjects: 2, Found: ids(spray, waived)},
@@ -142,7 +142,7 @@ func compared() *Check {
 func calm() *Check {
 	c := rich()
 	return &Check{
-		Report:  &judge.Report{Date: c.Date, Digest: c.Digest, Read: judge.Read{Cars: 1}, Judged: 3, Asked: c.Asked[:3], Accounts: []judge.Account{{File: "a.toml", Judgements: []judge.Judgement{{Rule: "lines.age", Subjects: 3}}}}},
+		Report:  &judge.Report{Date: c.Date, Digest: c.Digest, Read: judge.Read{Cars: 1}, Judged: 3, Describe: func() []*policies.Rule { return c.Describe()[:3] }, Accounts: []judge.Account{{File: "a.toml", Judgements: []judge.Judgement{{Rule: "lines.age", Subjects: 3}}}}},
 		Version: "(devel)", FailOn: "fault", Rules: 3,
 	}
 }
@@ -482,6 +482,10 @@ func TestJUnitReadBack(t *testing.T) {
 		"a.toml lines.age":  "covered",
 		"c.toml spec.error": "error", "c.toml judged": "error",
 		"old.txt baseline.expired": "fails: fault",
+
+		"taken away from this judgement limit of a danger": "fuel.spray.gap", "taken away from this judgement rules skipped": "oil",
+		"taken away from this judgement no rules but": "fuel", "taken away from this judgement specs excluded": `x\x0a::error`,
+		"taken away from this judgement fails only from": "danger",
 	}
 	if diff := cmp.Diff(want, got); diff != "" {
 		t.Errorf("-want +got:\n%s", diff)

@@ -50,9 +50,9 @@ func GitHub(c *Check, _ Style) ([]byte, error) {
 	}
 	for _, a := range left {
 		first, _, _ := strings.Cut(a.text, "\n")
-		fmt.Fprintf(&out, "- %s: %s: %s\n", logText(placeText(a.at)), logText(a.title), logText(first))
+		fmt.Fprintf(&out, "- %s: %s: %s\n", logText(PlaceText(a.at)), logText(a.title), logText(first))
 	}
-	for _, line := range []string{changeTally(c), tally(c), Closing} {
+	for _, line := range []string{changeTally(c), Tally(c), Closing} {
 		if line != "" {
 			out.WriteString(logText(line) + "\n")
 		}
@@ -91,19 +91,19 @@ func annotations(c *Check) []annotation {
 	for _, what := range c.Unread {
 		all = append(all, annotation{kind: "error", title: "not read", text: lines(what)})
 	}
-	found := slices.Clone(c.fresh())
+	found := slices.Clone(c.Fresh())
 	slices.SortStableFunc(found, func(a, b judge.Finding) int { return int(b.Level - a.Level) })
 	for _, f := range found {
-		text := lines(f.Message, label("fix", f.Fix), label("caution", f.Caution), label("source", sourcesShort(f.Sources, f.Confidence)))
+		text := lines(f.Message, label("fix", f.Fix), label("caution", f.Caution), label("source", SourcesShort(f.Sources, f.Confidence)))
 		all = append(all, annotation{annotationOf[f.Level], f.Location, f.Level.String() + ": " + f.Rule, text})
 	}
-	if text := unjudged(c); text != "" {
+	if text := Unjudged(c); text != "" {
 		all = append(all, annotation{kind: "warning", title: "cannot tell", text: text})
 	}
 	for _, n := range c.Notes {
 		all = append(all, annotation{"warning", n.Location, "unclear", lines(n.Message, label("wanted", n.Want))})
 	}
-	for _, f := range c.waivedDangers() {
+	for _, f := range c.WaivedDangers() {
 		text := lines(f.Message, "until "+f.Waiver.Until.Format(time.DateOnly)+": "+f.Waiver.Why, label("caution", f.Caution))
 		all = append(all, annotation{"warning", f.Location, "waived danger: " + f.Rule, text})
 	}
@@ -113,7 +113,7 @@ func annotations(c *Check) []annotation {
 			taken = append(taken, shiftText(s))
 		}
 	}
-	if taken = append(taken, takenAway(c.Taken)...); len(taken) > 0 {
+	if taken = append(taken, TakenAway(c.Taken)...); len(taken) > 0 {
 		all = append(all, annotation{kind: "warning", title: "taken away from this judgement", text: lines(taken...)})
 	}
 	return all
@@ -169,8 +169,8 @@ func logText(text string) string { return unhashed(Plain(text)) }
 // in the middle of a line too.
 func unhashed(text string) string { return strings.ReplaceAll(text, "##[", "## [") }
 
-// placeText is a place as editors follow it.
-func placeText(at judge.Location) string {
+// PlaceText is a place as editors follow it.
+func PlaceText(at judge.Location) string {
 	switch {
 	case at.File == "":
 		return "fitup"

@@ -32,7 +32,7 @@ func DueICS(d *judge.Due, _ Style) ([]byte, error) {
 		}
 		c.event(i.File+"|"+i.Path+"|"+i.What, i.Day, i.What+", last day", append(about, Closing))
 	}
-	c.event("look again", d.By, "look again at what runs out", []string{dueTally(d), Closing})
+	c.event("look again", d.By, "look again at what runs out", []string{DueTally(d), Closing})
 	c.line("END", "VCALENDAR")
 	return []byte(c.String()), nil
 }

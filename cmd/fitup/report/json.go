@@ -2,11 +2,7 @@ package report
 
 import (
 	"encoding/json"
-	"reflect"
-	"strings"
 	"time"
-
-	"github.com/invopop/jsonschema"
 
 	"fitup/policies"
 	"fitup/policies/judge"
@@ -146,6 +142,7 @@ type (
 		Skipped  []string       `json:"rules_skipped"`
 		Only     []string       `json:"rules_only"`
 		Excluded []string       `json:"specs_excluded"`
+		Waived   []string       `json:"waivers" jsonschema_description:"in force: rule, subjects, last day and place"`
 		FailOn   string         `json:"fail_on,omitempty"`
 	}
 	jsonLoosened struct {
@@ -174,7 +171,7 @@ func JSON(c *Check, _ Style) ([]byte, error) {
 		NotJudged: list(c.Skipped), NotRead: list(c.Unread),
 		Taken: jsonTaken{
 			Loosened: each(c.Taken.Loosened, loosenedJSON), Skipped: list(c.Taken.Skipped), Only: list(c.Taken.Only),
-			Excluded: list(c.Taken.Excluded), FailOn: c.Taken.FailOn,
+			Excluded: list(c.Taken.Excluded), Waived: list(c.Taken.Waived), FailOn: c.Taken.FailOn,
 		},
 		Faults:  each(c.Faults, func(f policies.Fault) jsonFault { return jsonFault{f.Rule, f.Message} }),
 		Closing: Closing,
@@ -183,16 +180,6 @@ func JSON(c *Check, _ Style) ([]byte, error) {
 		out.Config = &jsonConfig{c.Config, c.ConfigDigest}
 	}
 	return indented(out)
-}
-
-// JSONSchema is the JSON Schema (draft 2020-12) of the JSON form of a check.
-func JSONSchema() ([]byte, error) {
-	reflector := jsonschema.Reflector{ExpandedStruct: true, Anonymous: true, Namer: func(t reflect.Type) string {
-		return strings.ToLower(strings.TrimPrefix(t.Name(), "json"))
-	}}
-	schema := reflector.Reflect(jsonCheck{})
-	schema.Title = "fitup report"
-	return indented(schema)
 }
 
 func indented(v any) ([]byte, error) {

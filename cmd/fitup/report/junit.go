@@ -71,6 +71,7 @@ func JUnit(c *Check, _ Style) ([]byte, error) {
 		j.enter(f, "covered by the baseline until "+c.Report.Baseline.Until.Format(time.DateOnly))
 	}
 	j.itself()
+	j.taken()
 	for _, a := range c.Accounts {
 		j.account(a)
 	}
@@ -101,6 +102,19 @@ func one(r *junitReason) int {
 		return 0
 	}
 	return 1
+}
+
+// taken tells what was not judged because somebody chose so, as cases left out.
+func (j *junitCheck) taken() {
+	all := TakenAway(j.Taken)
+	if len(all) == 0 {
+		return
+	}
+	s := j.suite("taken away from this judgement", "")
+	for _, each := range all {
+		word, what, _ := strings.Cut(Plain(each), ": ")
+		s.Cases = append(s.Cases, junitCase{Name: word, Class: "fitup.taken-away", Time: "0", Skipped: &junitReason{Message: what}})
+	}
 }
 
 // A standing is the findings of one identity, and why they are set aside.
@@ -212,7 +226,7 @@ func (j *junitCheck) verdict(to *junitCase, found []judge.Finding) {
 		if f.Level > worst.Level {
 			worst = f
 		}
-		text = append(text, fmt.Sprintf("%s: %s: %s", Plain(placeText(f.Location)), f.Level, lines(f.Message, label("  fix", f.Fix), label("  caution", f.Caution))))
+		text = append(text, fmt.Sprintf("%s: %s: %s", Plain(PlaceText(f.Location)), f.Level, lines(f.Message, label("  fix", f.Fix), label("  caution", f.Caution))))
 	}
 	all := strings.Join(text, "\n")
 	if !config.FailLevel(j.FailOn).Fails(worst.Level) {
@@ -243,7 +257,7 @@ func reason(message, kind string) *junitReason {
 func (j *junitCheck) texts() {
 	for _, p := range j.Problems {
 		r := reason(p.Message, "spec")
-		r.Text = Plain(placeText(p.Location)) + ": " + lines(p.Message, label("wanted", p.Want))
+		r.Text = Plain(PlaceText(p.Location)) + ": " + lines(p.Message, label("wanted", p.Want))
 		j.suiteOf(p.File).add(specError.ID, p.Location).Error = r
 	}
 	for _, name := range j.Skipped {

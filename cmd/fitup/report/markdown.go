@@ -17,8 +17,8 @@ const markdownMost = 60_000
 // first. Nothing from a spec can be markup in it.
 func Markdown(c *Check, _ Style) ([]byte, error) {
 	m := markdownCheck{Check: c}
-	m.line("## fitup: %s", ink(strings.TrimSuffix(tally(c), ".")))
-	if text := unjudged(c); text != "" {
+	m.line("## fitup: %s", ink(strings.TrimSuffix(Tally(c), ".")))
+	if text := Unjudged(c); text != "" {
 		m.section("**%s.**", ink(text))
 	}
 	if c.Change != nil {
@@ -29,8 +29,8 @@ func Markdown(c *Check, _ Style) ([]byte, error) {
 	m.change()
 	m.waived()
 	m.measure()
-	m.list("Taken away from this judgement", takenAway(c.Taken))
-	m.section("%s", readText(c))
+	m.list("Taken away from this judgement", TakenAway(c.Taken))
+	m.section("%s", ReadText(c))
 	m.section("%s", Closing)
 	return []byte(m.String()), nil
 }
@@ -94,7 +94,7 @@ func (m *markdownCheck) problems() {
 		if m.full() {
 			break
 		}
-		m.line("- %s %s", code(placeText(p.Location)), strings.TrimSuffix(p.Message+": "+p.Want, ": "))
+		m.line("- %s %s", code(PlaceText(p.Location)), strings.TrimSuffix(p.Message+": "+p.Want, ": "))
 	}
 	for _, each := range all {
 		if m.full() {
@@ -111,7 +111,7 @@ var markdownTitles = []struct {
 }{{policies.LevelDanger, "Dangers"}, {policies.LevelFault, "Faults"}, {policies.LevelAdvice, "Advice"}}
 
 func (m *markdownCheck) findings() {
-	found := m.fresh()
+	found := m.Fresh()
 	for _, of := range markdownTitles {
 		title, left := of.title, 0
 		for _, f := range found {
@@ -134,10 +134,10 @@ func (m *markdownCheck) findings() {
 }
 
 func (m *markdownCheck) finding(f judge.Finding) {
-	m.line("- %s %s (%s)", code(placeText(f.Location)), f.Message, code(f.Rule))
+	m.line("- %s %s (%s)", code(PlaceText(f.Location)), f.Message, code(f.Rule))
 	m.item("fix", f.Fix)
 	m.item("caution", f.Caution)
-	m.item("source", sourcesShort(f.Sources, f.Confidence))
+	m.item("source", SourcesShort(f.Sources, f.Confidence))
 	m.item("rests on a guess", strings.Join(f.Guessed, ", "))
 	m.item("on trial with", f.With)
 	m.item("seen by", strings.Join(f.SeenBy, ", "))
@@ -156,7 +156,7 @@ func (m *markdownCheck) change() {
 	}
 	var mended, lost, shifts []string
 	for _, turn := range m.Change.Goes {
-		text := placeText(turn.Location) + " " + turn.Message + " [" + turn.Rule + "]"
+		text := PlaceText(turn.Location) + " " + turn.Message + " [" + turn.Rule + "]"
 		if turn.Other == judge.Clear {
 			mended = append(mended, text)
 		} else {
@@ -173,8 +173,8 @@ func (m *markdownCheck) change() {
 
 func (m *markdownCheck) waived() {
 	var all []string
-	for _, f := range m.waivedDangers() {
-		all = append(all, fmt.Sprintf("%s %s [%s]: until %s: %s", placeText(f.Location), f.Message, f.Rule, f.Waiver.Until.Format(time.DateOnly), f.Waiver.Why))
+	for _, f := range m.WaivedDangers() {
+		all = append(all, fmt.Sprintf("%s %s [%s]: until %s: %s", PlaceText(f.Location), f.Message, f.Rule, f.Waiver.Until.Format(time.DateOnly), f.Waiver.Why))
 	}
 	m.list("Waived dangers", all)
 }
@@ -186,12 +186,12 @@ func (m *markdownCheck) measure() {
 			all = append(all, fmt.Sprintf("and %d more", len(m.Measures)-i))
 			break
 		}
-		all = append(all, fmt.Sprintf("%s %s: %s", placeText(each.Location), each.Path, waits(each)))
+		all = append(all, fmt.Sprintf("%s %s: %s", PlaceText(each.Location), each.Path, Waits(each)))
 	}
 	m.list("What to measure, most wanted first", all)
 	var unclear []string
 	for _, n := range m.Notes {
-		unclear = append(unclear, fmt.Sprintf("%s %s: %s", placeText(n.Location), n.Message, n.Want))
+		unclear = append(unclear, fmt.Sprintf("%s %s: %s", PlaceText(n.Location), n.Message, n.Want))
 	}
 	m.list("Unclear", unclear)
 }

@@ -30,7 +30,7 @@ const (
 
 func (p *page) paint(colour, text string) ink {
 	text = Plain(text)
-	if !p.colour || text == "" {
+	if !p.colour || colour == "" || text == "" {
 		return ink(text)
 	}
 	return ink("\x1b[" + colour + "m" + text + "\x1b[0m")

@@ -13,9 +13,14 @@ import (
 
 // A Rules is a list of rules to print: in full, or a line each.
 type Rules struct {
-	Rules []*policies.Rule
-	Full  bool
+	Rules   []*policies.Rule
+	Full    bool
+	Config  string                    // the configuration that holds; "" for none
+	Skipped func(*policies.Rule) bool // whether it says not to ask a rule; nil for none
 }
+
+// skips reports whether the configuration says not to ask a rule.
+func (r *Rules) skips(rule *policies.Rule) bool { return r.Skipped != nil && r.Skipped(rule) }
 
 // RulesForms are the forms that rules can be printed in.
 var RulesForms = []Form[*Rules]{{"text", "for a reader", RulesText}, {"json", "all that is known of each", RulesJSON}}
@@ -26,13 +31,20 @@ func RulesText(r *Rules, s Style) ([]byte, error) {
 	if !r.Full {
 		for _, rule := range r.Rules {
 			// One line each, so that it can be searched.
-			p.line("%-34s %s  %s", rule.ID, p.paint(levelColours[rule.Level], fmt.Sprintf("%-6s", rule.Level)), rule.Title)
+			title := rule.Title
+			if r.skips(rule) {
+				title += fmt.Sprintf(" (not asked: %s)", r.Config)
+			}
+			p.line("%-34s %s  %s", rule.ID, p.paint(levelColours[rule.Level], fmt.Sprintf("%-6s", rule.Level)), title)
 		}
 		return []byte(p.String()), nil
 	}
 	for _, rule := range r.Rules {
 		p.gap()
 		p.rule(rule)
+		if r.skips(rule) {
+			p.item(0, "not asked:", "%s says to skip it", r.Config)
+		}
 	}
 	return []byte(p.String()), nil
 }
@@ -63,7 +75,10 @@ func (p *page) rule(r *policies.Rule) {
 	}
 	for _, name := range slices.Sorted(maps.Keys(r.Limits)) {
 		l := r.Limits[name]
-		p.item(0, "limit:", "%s = %s; %s (%s)", name, l.Written, strings.Join(strings.Fields(l.Why), " "), sourceShort(l.Source, l.Clause))
+		p.item(0, "limit:", "%s = %s; %s (%s)", name, cmp.Or(l.Was, l.Written), strings.Join(strings.Fields(l.Why), " "), SourceShort(l.Source, l.Clause))
+		if l.Was != "" {
+			p.item(2, "in force:", "%s, set by the configuration in place of %s", l.Written, l.Was)
+		}
 		p.para(2, 2, "to set your own: [limits.%s] %s = \"...\"", r.ID, name)
 	}
 	for _, s := range r.Sources {
@@ -130,6 +145,7 @@ type (
 		Waivable    bool                 `json:"waivable"`
 		Formerly    []string             `json:"formerly,omitempty"`
 		Own         bool                 `json:"own"`
+		Skipped     bool                 `json:"skipped,omitempty" jsonschema_description:"the configuration says not to ask it"`
 	}
 	jsonCase struct {
 		Level   string `json:"level"`
@@ -140,6 +156,7 @@ type (
 		Value   float64    `json:"value"`
 		Unit    string     `json:"unit"`
 		Written string     `json:"written"`
+		Was     string     `json:"was,omitempty" jsonschema_description:"before the configuration set another; the source is of this one"`
 		Looser  string     `json:"looser"`
 		Why     string     `json:"why"`
 		Source  jsonSource `json:"source"`
@@ -147,7 +164,13 @@ type (
 )
 
 // RulesJSON prints all that is known of rules, for programs.
-func RulesJSON(r *Rules, _ Style) ([]byte, error) { return indented(each(r.Rules, ruleJSON)) }
+func RulesJSON(r *Rules, _ Style) ([]byte, error) {
+	return indented(each(r.Rules, func(rule *policies.Rule) jsonRule {
+		out := ruleJSON(rule)
+		out.Skipped = r.skips(rule)
+		return out
+	}))
+}
 
 func ruleJSON(r *policies.Rule) jsonRule {
 	out := jsonRule{
@@ -160,7 +183,7 @@ func ruleJSON(r *policies.Rule) jsonRule {
 		out.Cases[name] = jsonCase{c.Level.String(), c.Message, c.Caution}
 	}
 	for name, l := range r.Limits {
-		out.Limits[name] = jsonLimit{l.Value, l.Unit, l.Written, l.Looser, l.Why, sourceJSON(policies.Source{Key: l.Source, Clause: l.Clause})}
+		out.Limits[name] = jsonLimit{l.Value, l.Unit, l.Written, l.Was, l.Looser, l.Why, sourceJSON(policies.Source{Key: l.Source, Clause: l.Clause})}
 	}
 	return out
 }

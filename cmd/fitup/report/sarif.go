@@ -138,7 +138,7 @@ var sarifLevels = map[policies.Level]string{policies.LevelDanger: "error", polic
 // with what code scanning asks for beyond it. There is no time of day and no
 // absolute path in it, so that two runs on one state print the same.
 func SARIF(c *Check, _ Style) ([]byte, error) {
-	rules := slices.Concat(c.Asked, judge.Own(), []*policies.Rule{specError, specUnclear})
+	rules := slices.Concat(c.Describe(), judge.Own(), []*policies.Rule{specError, specUnclear})
 	slices.SortFunc(rules, func(a, b *policies.Rule) int { return strings.Compare(a.ID, b.ID) })
 	s := sarifCheck{Check: c, index: map[string]int{}}
 	run := sarifRun{
@@ -294,7 +294,7 @@ func (s *sarifCheck) execution() []sarifNotification {
 		out = append(out, notification("error", "not read: "+what))
 	}
 	for _, m := range s.Measures {
-		n := notification("note", "could not tell: "+m.Path+" is not written; "+waits(m))
+		n := notification("note", "could not tell: "+m.Path+" is not written; "+Waits(m))
 		if m.Dangers > 0 {
 			n.Level = "warning"
 		}
@@ -307,7 +307,7 @@ func (s *sarifCheck) execution() []sarifNotification {
 // settings tells what was taken away from the judgement.
 func (s *sarifCheck) settings() []sarifNotification {
 	out := []sarifNotification{}
-	for _, what := range takenAway(s.Taken) {
+	for _, what := range TakenAway(s.Taken) {
 		out = append(out, notification("warning", what))
 	}
 	if s.Change != nil {
@@ -326,7 +326,11 @@ func ruleSARIF(r *policies.Rule) sarifRule {
 	lines := []string{label("why", flat(r.Description)), label("fix", r.Fix), label("caution", r.Caution)}
 	for _, name := range slices.Sorted(maps.Keys(r.Limits)) {
 		l := r.Limits[name]
-		lines = append(lines, fmt.Sprintf("limit: %s = %s, by %s", name, l.Written, sourceShort(l.Source, l.Clause)))
+		line := fmt.Sprintf("limit: %s = %s, by %s", name, cmp.Or(l.Was, l.Written), SourceShort(l.Source, l.Clause))
+		if l.Was != "" {
+			line += fmt.Sprintf("; in force is %s, set by the configuration", l.Written)
+		}
+		lines = append(lines, line)
 	}
 	for _, source := range r.Sources {
 		lines = append(lines, label("source", citation(source)))

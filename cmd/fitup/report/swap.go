@@ -22,7 +22,8 @@ type Swap struct {
 	Config                string // configuration file; "" for none
 
 	Fit      *swap.Fit
-	Change   *judge.Change   // what the swap does to the findings
+	Adapted  []Adapted       // lines that a chain of adaptors joins
+	Change   *judge.Change   // what the swap does to the findings, its adaptors included
 	Report   *judge.Report   // of the cars after it
 	Out      *swap.Plan      // how it comes out of From; nil from the bench
 	Vacate   *swap.Plan      // how Occupied comes out of Into; nil for an empty bay
@@ -69,48 +70,51 @@ const (
 // SwapParts are the names of the parts.
 var SwapParts = []string{PartFit, PartBreaks, PartParting, PartOrder, PartLists, PartStanding, PartHolds}
 
-// A chapter is one part of a swap or comparison as a reader sees it.
-type chapter struct {
-	title  string
-	blocks []passage
+// A Chapter is one part of a swap or comparison as a reader sees it.
+type Chapter struct {
+	Part   string // of a swap: PartFit and so on; "" for none of its parts
+	Title  string
+	Blocks []Passage
 }
 
-// A passage is lines, or findings, below a heading.
-type passage struct {
-	heading  string
-	lines    []remark
-	findings []judge.Finding
+// A Passage is lines, or findings, below a heading.
+type Passage struct {
+	Heading  string
+	Lines    []Remark
+	Findings []judge.Finding
 }
 
-// A remark is one line with what hangs under it.
-type remark struct {
-	text   string
-	colour string
-	notes  []string
+// A Remark is one line with what hangs under it.
+type Remark struct {
+	Text  string
+	Notes []string
+
+	colour string // at a terminal
 }
 
-func remarks(texts ...string) []remark {
-	return each(texts, func(text string) remark { return remark{text: text} })
+func remarks(texts ...string) []Remark {
+	return each(texts, func(text string) Remark { return Remark{Text: text} })
 }
 
-// chapters lays the parts of a swap out, in their order.
-func (s *Swap) chapters() []chapter {
-	makers := map[string]func() chapter{
+// Chapters lays the parts of a swap out, in their order.
+func (s *Swap) Chapters() []Chapter {
+	makers := map[string]func() Chapter{
 		PartFit: s.fitting, PartBreaks: s.breaking, PartParting: s.parting, PartOrder: s.ordering,
 		PartLists: s.listing, PartStanding: s.standing, PartHolds: s.holding,
 	}
-	var all []chapter
+	var all []Chapter
 	for _, name := range SwapParts {
 		if len(s.Parts) > 0 && !slices.Contains(s.Parts, name) {
 			continue
 		}
 		made := makers[name]()
+		made.Part = name
 		if i := slices.IndexFunc(s.Withheld, func(w Withheld) bool { return w.Part == name }); i >= 0 {
-			made.blocks = s.withheld(s.Withheld[i])
+			made.Blocks = s.withheld(s.Withheld[i])
 		}
 		all = append(all, made)
 	}
-	if rest := s.lessThanAll(); len(rest.blocks) > 0 {
+	if rest := s.lessThanAll(); len(rest.Blocks) > 0 {
 		all = append(all, rest)
 	}
 	return all
@@ -118,34 +122,35 @@ func (s *Swap) chapters() []chapter {
 
 // lessThanAll says why the judgement is less than it could be, whatever parts are
 // printed.
-func (s *Swap) lessThanAll() chapter {
-	c := chapter{title: "What the judgement is the less for"}
-	c.add("Taken away from it", takenAway(s.Report.Taken))
+func (s *Swap) lessThanAll() Chapter {
+	c := Chapter{Title: "What the judgement is the less for"}
+	c.add("Taken away from it", TakenAway(s.Report.Taken))
 	c.add("Broken rules", each(s.Report.Faults, func(f policies.Fault) string { return strings.TrimPrefix(f.Rule+": "+f.Message, ": ") }))
 	return c
 }
 
 // passages say why a part is no plan, and what to measure.
-func (s *Swap) withheld(w Withheld) []passage {
-	why := passage{heading: "Not printed as a plan"}
-	why.lines = remarks(w.Why...)
-	measure := passage{heading: "What to measure, most wanted first"}
+func (s *Swap) withheld(w Withheld) []Passage {
+	why := Passage{Heading: "Not printed as a plan"}
+	why.Lines = remarks(w.Why...)
+	measure := Passage{Heading: "What to measure, most wanted first"}
 	for i, m := range w.Measures {
 		if i == measuresShown {
-			measure.lines = append(measure.lines, remark{text: fmt.Sprintf("and %d more", len(w.Measures)-i)})
+			measure.Lines = append(measure.Lines, Remark{Text: fmt.Sprintf("and %d more", len(w.Measures)-i)})
 			break
 		}
-		measure.lines = append(measure.lines, remark{text: s.place(m.Location) + " " + m.Path + ": " + waits(m)})
+		measure.Lines = append(measure.Lines, Remark{Text: s.place(m.Location) + " " + m.Path + ": " + Waits(m)})
 	}
-	return []passage{why, measure}
+	return []Passage{why, measure}
 }
 
-func (s *Swap) isWithheld(part string) bool {
+// IsWithheld tells whether a part is not printed as a plan, for want of figures.
+func (s *Swap) IsWithheld(part string) bool {
 	return slices.ContainsFunc(s.Withheld, func(w Withheld) bool { return w.Part == part })
 }
 
-// headline says what moves.
-func (s *Swap) headline() string {
+// Headline says what moves.
+func (s *Swap) Headline() string {
 	from := s.called(s.From)
 	if from == "" {
 		from = "the bench"
@@ -168,8 +173,8 @@ func (s *Swap) brings(level policies.Level) int {
 	return n
 }
 
-// verdict is the line that nobody must miss.
-func (s *Swap) verdict() string {
+// Verdict is the line that nobody must miss.
+func (s *Swap) Verdict() string {
 	text := fmt.Sprintf("The swap brings %s, %s and %s", count(s.brings(policies.LevelDanger), "danger", "dangers"),
 		count(s.brings(policies.LevelFault), "fault", "faults"), count(s.brings(policies.LevelAdvice), "piece of advice", "pieces of advice"))
 	if n := len(s.Withheld); n > 0 {
@@ -200,7 +205,7 @@ func (s *Swap) called(file string) string {
 // place is a place as a reader's editor follows it.
 func (s *Swap) place(l judge.Location) string {
 	l.File = s.called(l.File)
-	return placeText(l)
+	return PlaceText(l)
 }
 
 // seen is a swap with its files called as a reader calls them.

@@ -13,69 +13,77 @@ import (
 // named from the root of the tree.
 type (
 	jsonSwap struct {
-		Version   int             `json:"version"`
+		Version   int             `json:"version" jsonschema_description:"of this form; it rises when a reader could break"`
 		Tool      jsonTool        `json:"tool"`
-		Date      string          `json:"date"`
-		From      string          `json:"from,omitempty"`
-		Into      string          `json:"into"`
+		Date      string          `json:"date" jsonschema:"format=date" jsonschema_description:"day that was judged for"`
+		From      string          `json:"from,omitempty" jsonschema_description:"car that gives; left out for a driveline on the bench"`
+		Into      string          `json:"into" jsonschema_description:"car that receives"`
 		Driveline string          `json:"driveline"`
-		Occupied  string          `json:"comes_out_first,omitempty"`
-		FailOn    string          `json:"fail_on"`
-		Fit       []jsonInterface `json:"fit"`
-		Appears   []jsonFinding   `json:"appears"`
-		Goes      []jsonTurn      `json:"goes"`
-		Stays     []string        `json:"stays"`
-		Parting   []jsonParting   `json:"parting"`
-		Order     []jsonStretch   `json:"order"`
+		Occupied  string          `json:"comes_out_first,omitempty" jsonschema_description:"driveline that is in the receiving car"`
+		FailOn    string          `json:"fail_on" jsonschema:"enum=danger,enum=fault,enum=advice,enum=never"`
+		Fit       []jsonInterface `json:"fit" jsonschema_description:"every interface, by kind"`
+		Appears   []jsonFinding   `json:"appears" jsonschema_description:"findings that the swap brings, those of its adaptors included"`
+		Goes      []jsonTurn      `json:"goes" jsonschema_description:"findings that were there before it"`
+		Stays     []string        `json:"stays" jsonschema_description:"identities of findings before and after"`
+		Parting   []jsonParting   `json:"parting" jsonschema_description:"of each car that a driveline comes out of"`
+		Order     []jsonStretch   `json:"order" jsonschema_description:"empty if it is withheld"`
 		Lists     []jsonList      `json:"lists"`
-		Standing  []jsonStanding  `json:"standing"`
-		Energy    []jsonEnergy    `json:"stored_energy"`
-		Left      []string        `json:"giving_car_left"`
-		Withheld  []jsonWithheld  `json:"withheld"`
-		Taken     []string        `json:"taken_away"`
+		Standing  []jsonStanding  `json:"standing" jsonschema_description:"empty if it is withheld"`
+		Energy    []jsonEnergy    `json:"stored_energy" jsonschema_description:"empty if the hold points are withheld"`
+		Left      []string        `json:"giving_car_left" jsonschema_description:"how the giving car is left; empty if the hold points are withheld"`
+		Withheld  []jsonWithheld  `json:"withheld" jsonschema_description:"parts that are no plan, for want of figures"`
+		Taken     []string        `json:"taken_away" jsonschema_description:"what configuration and flags took away from the judgement"`
 		Faults    []jsonFault     `json:"broken_rules"`
 		Closing   string          `json:"closing"`
 	}
 	jsonInterface struct {
-		Kind      string           `json:"kind"`
+		Kind      string           `json:"kind" jsonschema:"enum=mount,enum=port,enum=pin,enum=sensor,enum=throttle,enum=reach,enum=room"`
 		Name      string           `json:"name"`
-		Driveline string           `json:"driveline,omitempty"`
-		Car       string           `json:"car,omitempty"`
-		Verdict   string           `json:"verdict"`
+		Driveline string           `json:"driveline,omitempty" jsonschema_description:"key path of the driveline's half"`
+		Car       string           `json:"car,omitempty" jsonschema_description:"key path of the car's half"`
+		Verdict   string           `json:"verdict" jsonschema:"enum=meets,enum=meets with an adaptor,enum=left over,enum=cannot tell,enum=missing,enum=fouls,enum=must be made"`
 		Why       []string         `json:"why"`
-		Adaptors  []jsonAdaptor    `json:"adaptors"`
+		Adaptors  []jsonAdaptor    `json:"adaptors" jsonschema_description:"from the car to the driveline"`
+		Adapted   *jsonAdapted     `json:"with_adaptors,omitempty" jsonschema_description:"what the line rules make of the line with its adaptors"`
 		Figures   []jsonSwapFigure `json:"figures"`
 	}
 	jsonAdaptor struct {
 		Name   string   `json:"name"`
 		Ends   string   `json:"ends"`
 		Stock  bool     `json:"in_stock"`
-		Adds   *float64 `json:"adds_length,omitempty"`
-		Bore   *float64 `json:"bore,omitempty"`
+		Adds   *float64 `json:"adds_length,omitempty" jsonschema_description:"m"`
+		Bore   *float64 `json:"bore,omitempty" jsonschema_description:"m"`
+		Usual  bool     `json:"bore_is_usual" jsonschema_description:"nobody measured the bore: it is what such ends are usually drilled to"`
 		Source string   `json:"source,omitempty"`
 		Clause string   `json:"clause,omitempty"`
 	}
+	jsonAdapted struct {
+		Lost    *float64 `json:"lost,omitempty" jsonschema_description:"pressure that the adaptors cost at full flow, Pa; left out where it cannot be worked out"`
+		Found   []string `json:"appears" jsonschema_description:"identities of findings only with them"`
+		Mended  []string `json:"mends" jsonschema_description:"identities of findings only without them"`
+		Unclear []string `json:"cannot_tell" jsonschema_description:"rules that can tell only without them"`
+	}
 	jsonSwapFigure struct {
 		Name      string  `json:"name"`
-		Value     float64 `json:"value"`
+		Value     float64 `json:"value" jsonschema_description:"in SI units"`
 		Dimension string  `json:"dimension"`
 	}
 	jsonParting struct {
 		Car      string   `json:"car"`
 		Best     jsonCut  `json:"best"`
 		Next     *jsonCut `json:"next,omitempty"`
-		Turned   []string `json:"goes_the_other_way"`
+		Turned   []string `json:"goes_the_other_way" jsonschema_description:"parts, in the next best choice"`
 		Unopened []string `json:"circuits_unopened"`
 		Tied     []string `json:"tied_on_its_lines"`
 		Loose    []string `json:"loose"`
 	}
 	jsonCut struct {
-		Leaves  []string `json:"leaves"`
+		Leaves  []string `json:"leaves" jsonschema_description:"parts that go with the driveline"`
 		Open    []string `json:"open"`
 		Off     []string `json:"off"`
 		Seconds int      `json:"planning_weight_seconds"`
-		Wet     int      `json:"wet"`
-		Spill   float64  `json:"spill"`
+		Wet     int      `json:"wet" jsonschema_description:"how many of the joints are"`
+		Spill   float64  `json:"spill" jsonschema_description:"m3 that runs out at the joints, as far as it is known"`
 	}
 	jsonStretch struct {
 		Title string     `json:"title"`
@@ -117,10 +125,10 @@ type (
 		jsonSwapNumbers
 		Leaves bool `json:"under_what_leaves"`
 	}
-	// jsonSwapNumbers are figures by name; null for one that is not known.
+	// jsonSwapNumbers are the figures of one subject.
 	jsonSwapNumbers struct {
-		Subject string              `json:"subject"`
-		Figures map[string]*float64 `json:"figures"`
+		Subject string      `json:"subject"`
+		Figures jsonNumbers `json:"figures"`
 	}
 	jsonEnergy struct {
 		Car     string `json:"car"`
@@ -141,45 +149,50 @@ func SwapJSON(s *Swap, _ Style) ([]byte, error) {
 	out := jsonSwap{
 		Version: jsonVersion, Tool: jsonTool{"fitup", s.Version}, Date: s.Date.Format(time.DateOnly),
 		From: s.From, Into: s.Into, Driveline: s.Driveline, Occupied: s.Occupied, FailOn: s.FailOn,
-		Fit:     each(s.Fit.Interfaces, interfaceJSON),
+		Fit:     each(s.Fit.Interfaces, s.interfaceJSON),
 		Appears: each(s.Change.Appears, func(t judge.Turn) jsonFinding { return findingJSON(t.Finding) }),
 		Goes:    changeJSON(s.Change).Goes, Stays: list(s.Change.Stays),
 		Parting: each(s.partings(), partingJSON), Order: []jsonStretch{}, Standing: []jsonStanding{}, Energy: []jsonEnergy{}, Left: []string{},
-		Lists: each(s.listing().blocks, func(p passage) jsonList {
-			return jsonList{p.heading, each(p.lines, func(r remark) string { return r.text })}
+		Lists: each(s.listing().Blocks, func(p Passage) jsonList {
+			return jsonList{p.Heading, each(p.Lines, func(r Remark) string { return r.Text })}
 		}),
 		Withheld: each(s.Withheld, func(w Withheld) jsonWithheld { return jsonWithheld{w.Part, list(w.Why), each(w.Measures, measureJSON)} }),
-		Taken:    list(takenAway(s.Report.Taken)),
+		Taken:    list(TakenAway(s.Report.Taken)),
 		Faults:   each(s.Report.Faults, func(f policies.Fault) jsonFault { return jsonFault{f.Rule, f.Message} }),
 		Closing:  Closing,
 	}
-	if !s.isWithheld(PartOrder) {
-		out.Order = each(s.stretches(), stretchJSON)
+	if !s.IsWithheld(PartOrder) {
+		out.Order = each(s.Stretches(), stretchJSON)
 	}
-	if !s.isWithheld(PartHolds) {
-		out.Energy = each(s.energies(), func(e storedIn) jsonEnergy { return jsonEnergy{e.file, e.What, e.LetGo, e.Proved, e.Subject} })
+	if !s.IsWithheld(PartHolds) {
+		out.Energy = each(s.Energies(), func(e Stored) jsonEnergy { return jsonEnergy{e.File, e.What, e.LetGo, e.Proved, e.Subject} })
 		if s.Out != nil {
-			out.Left = each(s.Out.Finish, checkText)
+			out.Left = each(s.Out.Finish, CheckText)
 		}
 	}
-	if !s.isWithheld(PartStanding) {
+	if !s.IsWithheld(PartStanding) {
 		out.Standing = each(s.Standing, standingJSON)
 	}
 	return indented(out)
 }
 
-func interfaceJSON(i swap.Interface) jsonInterface {
+func (s *Swap) interfaceJSON(i swap.Interface) jsonInterface {
 	out := jsonInterface{
 		Kind: i.Kind, Name: i.Name, Driveline: i.Driveline, Car: i.Car, Verdict: string(i.Verdict), Why: list(i.Why), Adaptors: []jsonAdaptor{},
 		Figures: each(i.Figures, func(f swap.Figure) jsonSwapFigure { return jsonSwapFigure{f.Name, f.Value, string(f.Dimension)} }),
 	}
 	if i.Chain != nil {
 		out.Adaptors = each(i.Chain.Adaptors, func(a swap.Adaptor) jsonAdaptor {
-			return jsonAdaptor{a.Name, a.Ends(), a.Stock, a.Adds, a.Bore, a.Source, a.Clause}
+			return jsonAdaptor{a.Name, a.Ends(), a.Stock, a.Adds, a.Bore, a.Usual, a.Source, a.Clause}
 		})
+	}
+	if a, is := s.adaptedAt(i.Car); is {
+		out.Adapted = &jsonAdapted{a.Lost, each(a.Found, identity), each(a.Mended, identity), list(a.Unclear)}
 	}
 	return out
 }
+
+func identity(f judge.Finding) string { return f.Identity() }
 
 func partingJSON(p partingOf) jsonParting {
 	out := jsonParting{
@@ -197,9 +210,9 @@ func cutJSON(c swap.Cut) jsonCut {
 	return jsonCut{list(c.Leaves), list(c.Open), list(c.Off), int(c.Effort), c.Wet, c.Spill}
 }
 
-func stretchJSON(s stretch) jsonStretch {
-	out := jsonStretch{s.title, []jsonStep{}}
-	for i, step := range s.steps {
+func stretchJSON(s Stretch) jsonStretch {
+	out := jsonStretch{s.Title, []jsonStep{}}
+	for i, step := range s.Steps {
 		out.Steps = append(out.Steps, jsonStep{
 			Number: i + 1, Name: step.Name, Do: step.Do, Station: step.Station, Subject: step.Subject, Hold: step.Hold,
 			After: each(step.After, func(c swap.Constraint) jsonAfter { return jsonAfter{c.Before, c.Why} }),
@@ -212,7 +225,7 @@ func stretchJSON(s stretch) jsonStretch {
 func standingJSON(st Standing) jsonStanding {
 	d := st.Document
 	numbers := func(subject string, figures map[string]document.Figure) jsonSwapNumbers {
-		out := jsonSwapNumbers{subject, map[string]*float64{}}
+		out := jsonSwapNumbers{subject, jsonNumbers{}}
 		for name, f := range figures {
 			out.Figures[name] = nil
 			if f.Known {

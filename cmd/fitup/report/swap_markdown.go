@@ -3,34 +3,34 @@ package report
 // SwapMarkdown prints a swap as Markdown. Nothing from a spec can be markup in it.
 func SwapMarkdown(s *Swap, _ Style) ([]byte, error) {
 	var m markdownCheck
-	m.line("## %s", s.headline())
-	m.section("**%s**", s.verdict())
+	m.line("## %s", s.Headline())
+	m.section("**%s**", s.Verdict())
 	if dangers := s.dangers(); len(dangers) > 0 {
 		m.WriteByte('\n')
 		for _, danger := range dangers {
 			m.line("- %s", danger)
 		}
 	}
-	m.chapters(s.chapters())
+	m.chapters(s.Chapters())
 	m.section("%s", Closing)
 	return []byte(m.String()), nil
 }
 
-func (m *markdownCheck) chapters(all []chapter) {
+func (m *markdownCheck) chapters(all []Chapter) {
 	for _, c := range all {
-		m.section("### %s", c.title)
-		for _, p := range c.blocks {
-			if p.heading != "" {
-				m.section("#### %s", p.heading)
+		m.section("### %s", c.Title)
+		for _, p := range c.Blocks {
+			if p.Heading != "" {
+				m.section("#### %s", p.Heading)
 			}
 			m.WriteByte('\n')
-			for _, r := range p.lines {
-				m.line("- %s", r.text)
-				for _, note := range r.notes {
+			for _, r := range p.Lines {
+				m.line("- %s", r.Text)
+				for _, note := range r.Notes {
 					m.line("  - %s", note)
 				}
 			}
-			for _, f := range p.findings {
+			for _, f := range p.Findings {
 				m.finding(f)
 			}
 		}

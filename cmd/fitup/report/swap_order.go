@@ -11,55 +11,62 @@ import (
 	"fitup/spec/unit"
 )
 
-// A stretch is the steps of one car, one way.
-type stretch struct {
-	title string
-	steps []swap.Step
+// A Stretch is the steps of one car, one way.
+type Stretch struct {
+	Title string
+	Steps []swap.Step
 }
 
-func (s *Swap) stretches() []stretch {
-	var all []stretch
+// Stretches are the steps, in the order in which it comes to the cars.
+func (s *Swap) Stretches() []Stretch {
+	var all []Stretch
 	if s.Out != nil {
-		all = append(all, stretch{"Out of " + s.called(s.From), s.Out.Remove})
+		all = append(all, Stretch{"Out of " + s.called(s.From), s.Out.Remove})
 	}
 	if s.Vacate != nil {
-		all = append(all, stretch{"Out of " + s.called(s.Into) + ": " + s.called(s.Occupied), s.Vacate.Remove})
+		all = append(all, Stretch{"Out of " + s.called(s.Into) + ": " + s.called(s.Occupied), s.Vacate.Remove})
 	}
-	return append(all, stretch{"Into " + s.called(s.Into), s.In.Refit})
+	return append(all, Stretch{"Into " + s.called(s.Into), s.In.Refit})
 }
 
-func (s *Swap) ordering() chapter {
-	c := chapter{title: "Order of work"}
-	for _, each := range s.stretches() {
-		number := map[string]int{}
-		for i, step := range each.steps {
-			number[step.Name] = i + 1
-		}
+func (s *Swap) ordering() Chapter {
+	c := Chapter{Title: "Order of work"}
+	for _, each := range s.Stretches() {
 		station := ""
-		for i, step := range each.steps {
+		for i, step := range each.Steps {
 			if i == 0 || step.Station != station {
 				station = step.Station
-				c.blocks = append(c.blocks, passage{heading: each.title + ", " + station})
+				c.Blocks = append(c.Blocks, Passage{Heading: each.Title + ", " + station})
 			}
-			last := &c.blocks[len(c.blocks)-1]
-			last.lines = append(last.lines, stepRemark(i+1, step, number))
+			last := &c.Blocks[len(c.Blocks)-1]
+			last.Lines = append(last.Lines, stepRemark(i+1, step, each.After(step)))
 		}
 	}
 	return c
 }
 
-func stepRemark(n int, step swap.Step, number map[string]int) remark {
-	r := remark{text: fmt.Sprintf("%d. %s", n, step.Do)}
+func stepRemark(n int, step swap.Step, after []string) Remark {
+	r := Remark{Text: fmt.Sprintf("%d. %s", n, step.Do)}
 	if step.Hold {
-		r = remark{text: fmt.Sprintf("%d. HOLD: %s", n, step.Do), colour: red}
+		r = Remark{Text: fmt.Sprintf("%d. HOLD: %s", n, step.Do), colour: red}
 	}
 	if step.Torque != "" {
-		r.text += ", " + step.Torque
+		r.Text += ", " + step.Torque
 	}
 	if len(step.Tools) > 0 {
-		r.notes = append(r.notes, "with: "+strings.Join(step.Tools, ", "))
+		r.Notes = append(r.Notes, "with: "+strings.Join(step.Tools, ", "))
 	}
-	r.notes = append(r.notes, step.Notes...)
+	r.Notes = append(r.Notes, step.Notes...)
+	r.Notes = append(r.Notes, after...)
+	return r
+}
+
+// After says which steps come before one, and why: a line a reason.
+func (s Stretch) After(step swap.Step) []string {
+	number := map[string]int{}
+	for i, each := range s.Steps {
+		number[each.Name] = i + 1
+	}
 	var whys []string
 	first := map[string][]int{}
 	for _, after := range step.After {
@@ -68,10 +75,7 @@ func stepRemark(n int, step swap.Step, number map[string]int) remark {
 		}
 		first[after.Why] = append(first[after.Why], number[after.Before])
 	}
-	for _, why := range whys {
-		r.notes = append(r.notes, "after "+ranges(first[why])+": "+why)
-	}
-	return r
+	return each(whys, func(why string) string { return "after " + ranges(first[why]) + ": " + why })
 }
 
 // ranges writes numbers in order, with those in a row as one: "3, 5-9".
@@ -97,8 +101,14 @@ func ranges(numbers []int) string {
 	return strings.Join(all, ", ")
 }
 
-func (s *Swap) listing() chapter {
-	c := chapter{title: "Lists"}
+// Headings of what has to be there before the work begins.
+const (
+	GetHeading   = "To make, change or buy"
+	RenewHeading = "Seals and the like to renew"
+)
+
+func (s *Swap) listing() Chapter {
+	c := Chapter{Title: "Lists"}
 	add := func(heading string, lines []string) {
 		slices.Sort(lines)
 		c.add(heading, slices.Compact(lines))
@@ -114,7 +124,7 @@ func (s *Swap) listing() chapter {
 		}
 		caps = append(caps, each(out.Caps, func(c swap.Cap) string { return c.Subject + ": " + c.What })...)
 		labels = append(labels, each(out.Labels, func(l swap.Label) string { return l.Subject + ": " + l.Text })...)
-		inspect = append(inspect, each(out.Inspect, checkText)...)
+		inspect = append(inspect, each(out.Inspect, CheckText)...)
 	}
 	for _, plan := range []*swap.Plan{s.Out, s.Vacate, s.In} {
 		if plan != nil {
@@ -122,29 +132,53 @@ func (s *Swap) listing() chapter {
 			renew = append(renew, each(plan.Renew, func(r swap.Renewal) string { return r.What + ": " + r.Subject })...)
 		}
 	}
+	c.add(GetHeading, s.toGet())
 	add("Tools", tools)
 	add("Fluids to catch", fluids)
 	c.add("Fluids to fill", each(s.In.Fluids, fillText))
-	add("Seals and the like to renew", renew)
+	add(RenewHeading, renew)
 	c.add("Torques of the refit", each(s.In.Torques, torqueText))
 	add("To cap", caps)
 	add("To label, both halves", labels)
 	add("To look at while it is out", inspect)
 	c.add("Lives, the most used first", lifeTexts(s.In.Life))
-	c.add("Before and at the first start", each(s.In.Checks, checkText))
-	c.add("Again when it is cold", each(s.In.Cold, checkText))
-	c.add("Set-up, as mass has moved", each(s.In.SetUp, checkText))
-	c.add("Before it competes", each(s.In.Event, checkText))
+	c.add("Before and at the first start", each(s.In.Checks, CheckText))
+	c.add("Again when it is cold", each(s.In.Cold, CheckText))
+	c.add("Set-up, as mass has moved", each(s.In.SetUp, CheckText))
+	c.add("Before it competes", each(s.In.Event, CheckText))
 	return c
 }
 
-func (c *chapter) add(heading string, lines []string) {
+// toGet lists what has to be there before the driveline goes in: what is to be
+// made or changed, and adaptors that are not in the drawer.
+func (s *Swap) toGet() []string {
+	if s.Fit == nil { // a sheet of one car
+		return nil
+	}
+	var all []string
+	for _, i := range s.Fit.Interfaces {
+		switch i.Verdict {
+		case swap.Fouls, swap.MustBeMade, swap.Missing:
+			all = append(all, s.interfaceRemark(i).Text)
+		case swap.WithAdaptor:
+			for _, a := range i.Chain.Adaptors {
+				if !a.Stock {
+					all = append(all, "buy "+a.Name+", "+a.Ends()+", for "+i.Car)
+				}
+			}
+		}
+	}
+	return all
+}
+
+func (c *Chapter) add(heading string, lines []string) {
 	if len(lines) > 0 {
-		c.blocks = append(c.blocks, passage{heading: heading, lines: remarks(lines...)})
+		c.Blocks = append(c.Blocks, Passage{Heading: heading, Lines: remarks(lines...)})
 	}
 }
 
-func checkText(c swap.Check) string {
+// CheckText is a check in a line.
+func CheckText(c swap.Check) string {
 	if c.Subject == "" {
 		return c.What
 	}
@@ -152,9 +186,12 @@ func checkText(c swap.Check) string {
 }
 
 func catchText(f swap.Catch) string {
-	text := f.Fluid + ": "
+	text, into := f.Fluid+": ", "a tray"
+	if f.Fluid == "fuel" {
+		into = "an approved container"
+	}
 	if f.Known {
-		text += "a tray for " + unit.Format(f.Volume, unit.Volume, "L")
+		text += into + " for " + unit.Format(f.Volume, unit.Volume, "L")
 	} else {
 		text += "how much runs out is not known"
 	}
@@ -213,43 +250,39 @@ func lifeTexts(items []document.LifeItem) []string {
 	return all
 }
 
-func (s *Swap) holding() chapter {
-	c := chapter{title: "Hold points"}
-	for _, each := range s.stretches() {
-		p := passage{heading: each.title}
-		for i, step := range each.steps {
+func (s *Swap) holding() Chapter {
+	c := Chapter{Title: "Hold points"}
+	for _, each := range s.Stretches() {
+		p := Passage{Heading: each.Title}
+		for i, step := range each.Steps {
 			if step.Hold {
-				r := remark{text: fmt.Sprintf("[ ] step %d, %s: %s", i+1, strings.TrimPrefix(step.Name, "hold: "), step.Do)}
-				r.notes = []string{"signed ____________ at ______"}
-				p.lines = append(p.lines, r)
+				r := Remark{Text: fmt.Sprintf("[ ] step %d, %s: %s", i+1, strings.TrimPrefix(step.Name, "hold: "), step.Do)}
+				r.Notes = []string{"signed ____________ at ______"}
+				p.Lines = append(p.Lines, r)
 			}
 		}
-		c.blocks = append(c.blocks, p)
+		c.Blocks = append(c.Blocks, p)
 	}
-	stored := passage{heading: "Stored energy, let go and proved gone before a joint is opened; a fire system is pinned first and armed again last"}
-	for _, e := range s.energies() {
-		stored.lines = append(stored.lines, remark{text: s.called(e.file) + ": " + e.What, notes: []string{e.LetGo, "proved: " + e.Proved}})
+	stored := Passage{Heading: "Stored energy, let go and proved gone before a joint is opened; a fire system is pinned first and armed again last"}
+	for _, e := range s.Energies() {
+		stored.Lines = append(stored.Lines, Remark{Text: s.called(e.File) + ": " + e.What, Notes: []string{e.LetGo, "proved: " + e.Proved}})
 	}
-	c.blocks = append(c.blocks, stored)
+	c.Blocks = append(c.Blocks, stored)
 	if s.Out != nil {
-		c.add("How "+s.called(s.From)+" is left", each(s.Out.Finish, checkText))
+		c.add("How "+s.called(s.From)+" is left", each(s.Out.Finish, CheckText))
 	}
 	return c
 }
 
-// ofRunning are the subjects of what only a driveline that has run stores: fuel
-// pressure, and heat.
-var ofRunning = []string{"driveline.ports", "cooling"}
-
-// storedIn is something stored in a car.
-type storedIn struct {
-	file string
+// Stored is something stored in a car.
+type Stored struct {
+	File string
 	swap.Energy
 }
 
-// energies lists what is stored in each car.
-func (s *Swap) energies() []storedIn {
-	var all []storedIn
+// Energies lists what is stored in each car.
+func (s *Swap) Energies() []Stored {
+	var all []Stored
 	for _, of := range []struct {
 		file string
 		plan *swap.Plan
@@ -258,10 +291,10 @@ func (s *Swap) energies() []storedIn {
 			continue
 		}
 		for _, e := range of.plan.Energy {
-			if of.plan == s.In && slices.Contains(ofRunning, e.Subject) {
+			if of.plan == s.In && e.Running {
 				continue // nothing has run in an empty bay
 			}
-			all = append(all, storedIn{of.file, e})
+			all = append(all, Stored{of.file, e})
 		}
 	}
 	return all

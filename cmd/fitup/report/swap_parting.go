@@ -17,16 +17,16 @@ func minutes(s swap.Seconds) string {
 	return fmt.Sprintf("%.0f min", math.Ceil(float64(s)/60))
 }
 
-func (s *Swap) parting() chapter {
-	c := chapter{title: "Where to part it"}
+func (s *Swap) parting() Chapter {
+	c := Chapter{Title: "Where to part it"}
 	for _, p := range s.partings() {
-		c.blocks = append(c.blocks, p.where...)
+		c.Blocks = append(c.Blocks, p.where...)
 	}
-	if len(c.blocks) == 0 {
-		c.blocks = []passage{{lines: remarks("it is on the bench: there is nothing to part")}}
+	if len(c.Blocks) == 0 {
+		c.Blocks = []Passage{{Lines: remarks("it is on the bench: there is nothing to part")}}
 		return c
 	}
-	c.blocks = append(c.blocks, passage{lines: remarks(weights)})
+	c.Blocks = append(c.Blocks, Passage{Lines: remarks(weights)})
 	return c
 }
 
@@ -34,7 +34,7 @@ func (s *Swap) parting() chapter {
 type partingOf struct {
 	file  string
 	plan  *swap.Plan
-	where []passage
+	where []Passage
 }
 
 func (s *Swap) partings() []partingOf {
@@ -48,41 +48,41 @@ func (s *Swap) partings() []partingOf {
 	return all
 }
 
-func whereToPart(file string, plan *swap.Plan) []passage {
+func whereToPart(file string, plan *swap.Plan) []Passage {
 	best := plan.Parting.Best
-	open := passage{heading: fmt.Sprintf("%s: %s to open, %d of them wet, about %s", file, count(len(best.Open), "joint", "joints"), best.Wet, minutes(best.Effort))}
+	open := Passage{Heading: fmt.Sprintf("%s: %s to open, %d of them wet, about %s", file, count(len(best.Open), "joint", "joints"), best.Wet, minutes(best.Effort))}
 	if len(best.Open) == 0 {
-		return []passage{{heading: file, lines: remarks("nothing joins it to its driveline, as far as it is written")}}
+		return []Passage{{Heading: file, Lines: remarks("nothing joins it to its driveline, as far as it is written")}}
 	}
-	open.lines = remarks("open: " + strings.Join(best.Open, ", "))
+	open.Lines = remarks("open: " + strings.Join(best.Open, ", "))
 	if len(best.Off) > 0 {
-		open.lines = append(open.lines, remark{text: "off first: " + strings.Join(best.Off, ", ")})
+		open.Lines = append(open.Lines, Remark{Text: "off first: " + strings.Join(best.Off, ", ")})
 	}
 	if best.Spill > 0 {
-		open.lines = append(open.lines, remark{text: "runs out at the joints, as far as it is known: " + unit.Format(best.Spill, unit.Volume, "")})
+		open.Lines = append(open.Lines, Remark{Text: "runs out at the joints, as far as it is known: " + unit.Format(best.Spill, unit.Volume, "")})
 	}
 	for _, t := range plan.Tied {
 		text := "left on its lines: " + shortName(t.Part)
 		if t.By != "" {
 			text += ", tied by " + t.By
 		}
-		open.lines = append(open.lines, remark{text: text})
+		open.Lines = append(open.Lines, Remark{Text: text})
 	}
 	for _, circuit := range plan.NotOpened {
-		open.lines = append(open.lines, remark{text: "leaves unopened: " + circuit})
+		open.Lines = append(open.Lines, Remark{Text: "leaves unopened: " + circuit})
 	}
 	for _, part := range plan.Parting.Loose {
-		open.lines = append(open.lines, remark{text: "hangs on nothing that is held to a side, and stays: " + part})
+		open.Lines = append(open.Lines, Remark{Text: "hangs on nothing that is held to a side, and stays: " + part})
 	}
-	passages := []passage{open}
+	passages := []Passage{open}
 	if next := plan.Parting.Next; next != nil {
-		other := passage{heading: "Next best, about " + minutes(next.Effort) + ", " + minutes(next.Effort-best.Effort) + " more"}
-		other.lines = remarks("goes the other way: " + strings.Join(each(plan.Parting.Turned, shortName), ", "))
+		other := Passage{Heading: "Next best, about " + minutes(next.Effort) + ", " + minutes(next.Effort-best.Effort) + " more"}
+		other.Lines = remarks("goes the other way: " + strings.Join(each(plan.Parting.Turned, shortName), ", "))
 		if more := without(next.Open, best.Open); len(more) > 0 {
-			other.lines = append(other.lines, remark{text: "open besides: " + strings.Join(more, ", ")})
+			other.Lines = append(other.Lines, Remark{Text: "open besides: " + strings.Join(more, ", ")})
 		}
 		if less := without(best.Open, next.Open); len(less) > 0 {
-			other.lines = append(other.lines, remark{text: "leave shut: " + strings.Join(less, ", ")})
+			other.Lines = append(other.Lines, Remark{Text: "leave shut: " + strings.Join(less, ", ")})
 		}
 		passages = append(passages, other)
 	}

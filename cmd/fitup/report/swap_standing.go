@@ -24,15 +24,15 @@ var notLookedAt = []string{
 	"what somebody leaning, pulling on a spanner or climbing in adds",
 }
 
-func (s *Swap) standing() chapter {
-	c := chapter{title: "How it stands and hangs"}
+func (s *Swap) standing() Chapter {
+	c := Chapter{Title: "How it stands and hangs"}
 	for _, st := range s.Standing {
-		c.blocks = append(c.blocks, st.passages(s.called(st.File))...)
+		c.Blocks = append(c.Blocks, st.passages(s.called(st.File))...)
 	}
 	if len(s.Figured) > 0 {
-		c.blocks = append(c.blocks, passage{heading: "Found about this", findings: s.Figured})
+		c.Blocks = append(c.Blocks, Passage{Heading: "Found about this", Findings: s.Figured})
 	}
-	c.blocks = append(c.blocks, passage{heading: "Cautions", lines: remarks("support: "+Cautions["support"], "lifting: "+Cautions["lifting"])})
+	c.Blocks = append(c.Blocks, Passage{Heading: "Cautions", Lines: remarks("support: "+Cautions["support"], "lifting: "+Cautions["lifting"])})
 	c.add("Not looked at", notLookedAt)
 	return c
 }
@@ -56,61 +56,61 @@ func amount(f document.Figure, d unit.Dimension, as string) string {
 // that is not lifted out upwards needs no height of the hook.
 func wanted(f document.Figure) bool { return f.Known || len(f.Missing) > 0 }
 
-func (st Standing) passages(file string) []passage {
+func (st Standing) passages(file string) []Passage {
 	d := st.Document
-	car := passage{heading: file + ", " + st.What}
+	car := Passage{Heading: file + ", " + st.What}
 	for _, stage := range standingStages {
 		for i := range d.Cases {
 			if k := &d.Cases[i]; k.Stage == stage.stage && wanted(k.Calc.Margin) {
-				r := remark{text: fmt.Sprintf("%s: %s on the supports; the centre of mass is %s inside their edge, its uncertainty taken off", stage.text,
+				r := Remark{Text: fmt.Sprintf("%s: %s on the supports; the centre of mass is %s inside their edge, its uncertainty taken off", stage.text,
 					amount(k.Calc.Mass, unit.Mass, ""), amount(k.Calc.Left, unit.Length, "mm"))}
 				if k.Calc.Tilt.Known {
-					r.notes = append(r.notes, "goes over at a tilt of "+amount(k.Calc.Tilt, unit.Angle, "deg"))
+					r.Notes = append(r.Notes, "goes over at a tilt of "+amount(k.Calc.Tilt, unit.Angle, "deg"))
 				}
 				if stage.stage == document.Hoisting && k.Calc.Share.Known {
-					r.notes = append(r.notes, fmt.Sprintf("worst with %.0f %% of the driveline's weight on the hook", 100*k.Calc.Share.Value))
+					r.Notes = append(r.Notes, fmt.Sprintf("worst with %.0f %% of the driveline's weight on the hook", 100*k.Calc.Share.Value))
 				}
-				car.lines = append(car.lines, r)
+				car.Lines = append(car.Lines, r)
 			}
 		}
 	}
 	for i := range d.Stands {
-		car.lines = append(car.lines, standRemark(&d.Stands[i]))
+		car.Lines = append(car.Lines, standRemark(&d.Stands[i]))
 	}
-	hang := passage{heading: "On the hook and on the dolly"}
+	hang := Passage{Heading: "On the hook and on the dolly"}
 	for i := range d.Support {
-		hang.lines = append(hang.lines, hookRemarks(&d.Support[i])...)
+		hang.Lines = append(hang.Lines, hookRemarks(&d.Support[i])...)
 	}
 	for i := range d.Lift {
 		l := &d.Lift[i]
-		hang.lines = append(hang.lines, remark{text: fmt.Sprintf("eye %s: pulls as %s; leg %s from level; %s off the eye's axis; %s above the centre of mass", l.Name,
+		hang.Lines = append(hang.Lines, Remark{Text: fmt.Sprintf("eye %s: pulls as %s; leg %s from level; %s off the eye's axis; %s above the centre of mass", l.Name,
 			amount(l.Calc.Tension, unit.Mass, "kg"), amount(l.Calc.LegAngle, unit.Angle, "deg"), amount(l.Calc.EyePull, unit.Angle, "deg"), amount(l.Calc.AboveMass, unit.Length, "mm"))})
 	}
 	for i := range d.Castors {
 		k := &d.Castors[i]
-		hang.lines = append(hang.lines, remark{text: fmt.Sprintf("castor %s: %s; at most %s on an uneven floor", k.Name, amount(k.Calc.Load, unit.Mass, "kg"), amount(k.Calc.Rocking, unit.Mass, "kg"))})
+		hang.Lines = append(hang.Lines, Remark{Text: fmt.Sprintf("castor %s: %s; at most %s on an uneven floor", k.Name, amount(k.Calc.Load, unit.Mass, "kg"), amount(k.Calc.Rocking, unit.Mass, "kg"))})
 	}
-	if len(hang.lines) == 0 {
-		return []passage{car}
+	if len(hang.Lines) == 0 {
+		return []Passage{car}
 	}
-	return []passage{car, hang}
+	return []Passage{car, hang}
 }
 
-func standRemark(s *document.Stand) remark {
-	r := remark{text: fmt.Sprintf("stand %s: %s in, %s out; from %s to %s, and %s if the car rocks; rated for %s", s.Name,
+func standRemark(s *document.Stand) Remark {
+	r := Remark{Text: fmt.Sprintf("stand %s: %s in, %s out; from %s to %s, and %s if the car rocks; rated for %s", s.Name,
 		amount(s.Calc.LoadIn, unit.Mass, "kg"), amount(s.Calc.LoadOut, unit.Mass, "kg"), amount(s.Calc.LoadLeast, unit.Mass, "kg"),
 		amount(s.Calc.LoadMost, unit.Mass, "kg"), amount(s.Calc.Rocking, unit.Mass, "kg"), amount(s.Calc.Capacity, unit.Mass, "kg"))}
 	if s.Calc.Push.Known {
-		r.notes = append(r.notes, "a push of "+amount(s.Calc.Push, unit.Force, "N")+" at its saddle topples it when it bears least")
+		r.Notes = append(r.Notes, "a push of "+amount(s.Calc.Push, unit.Force, "N")+" at its saddle topples it when it bears least")
 	}
 	if s.Leaves {
 		r.colour = red
-		r.notes = append(r.notes, "it stands under something that comes off")
+		r.Notes = append(r.Notes, "it stands under something that comes off")
 	}
 	return r
 }
 
-func hookRemarks(s *document.Support) []remark {
+func hookRemarks(s *document.Support) []Remark {
 	all := remarks(fmt.Sprintf("hook: %s hangs from it, tackle and sling counted; its plate says %s at this boom", amount(s.Calc.HookLoad, unit.Mass, "kg"), amount(s.Calc.HookRated, unit.Mass, "kg")))
 	for _, f := range []struct {
 		text   string
@@ -126,7 +126,7 @@ func hookRemarks(s *document.Support) []remark {
 		{"dolly: goes over if one castor meets a step of ", s.Calc.DollyStep, unit.Length, "mm"},
 	} {
 		if wanted(f.figure) {
-			all = append(all, remark{text: f.text + amount(f.figure, f.d, f.as)})
+			all = append(all, Remark{Text: f.text + amount(f.figure, f.d, f.as)})
 		}
 	}
 	return all

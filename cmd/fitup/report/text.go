@@ -47,7 +47,7 @@ func (t *textCheck) first() {
 	if n := t.count(policies.LevelDanger); n > 0 {
 		parts = append(parts, count(n, "danger", "dangers")+" found")
 	}
-	if text := unjudged(t.Check); text != "" {
+	if text := Unjudged(t.Check); text != "" {
 		parts = append(parts, text)
 	}
 	if len(parts) > 0 {
@@ -61,7 +61,7 @@ func (t *textCheck) files() {
 	for _, p := range t.Problems {
 		names[p.File] = true
 	}
-	for _, f := range t.fresh() {
+	for _, f := range t.Fresh() {
 		names[f.File] = true
 	}
 	for _, name := range slices.Sorted(maps.Keys(names)) {
@@ -70,7 +70,7 @@ func (t *textCheck) files() {
 				t.problem("error", red, p)
 			}
 		}
-		for _, f := range t.fresh() {
+		for _, f := range t.Fresh() {
 			if f.File == name {
 				t.finding(f)
 			}
@@ -116,26 +116,12 @@ var levelColours = map[policies.Level]string{policies.LevelDanger: red, policies
 func (t *textCheck) finding(f judge.Finding) {
 	t.headline("%s %s: %s [%s]", t.at(f.Location), t.paint(levelColours[f.Level], f.Level.String()), f.Message, f.Rule)
 	t.excerpt(f.Location, f.Excerpt)
-	t.itemOf("fix", f.Fix)
-	t.itemOf("caution", f.Caution)
-	t.itemOf("source", sourcesShort(f.Sources, f.Confidence))
-	if f.Rulebook != policies.Workshop {
-		t.itemOf("rulebook", f.Rulebook)
-	}
-	for _, path := range f.Guessed {
-		t.itemOf("rests on a guess", path)
-	}
-	if f.With != "" {
-		t.itemOf("on trial with", t.Shown(f.With)+", which is not the one fitted")
-	}
-	for _, l := range f.Also {
-		t.item(2, "also:", "%s %s", t.at(l), l.Path)
-	}
-	for _, l := range f.See {
-		t.item(2, "see:", "%s %s", t.at(l), l.Path)
-	}
-	if len(f.SeenBy) > 0 {
-		t.itemOf("seen by", t.shownList(f.SeenBy))
+	for _, n := range Notes(f, t.Shown) {
+		if n.At != nil {
+			t.item(2, n.Label+":", "%s %s", t.at(*n.At), n.Text)
+		} else {
+			t.itemOf(n.Label, n.Text)
+		}
 	}
 }
 
@@ -143,14 +129,6 @@ func (t *textCheck) itemOf(label, text string) {
 	if text != "" {
 		t.item(2, label+":", "%s", text)
 	}
-}
-
-func (t *textCheck) shownList(files []string) string {
-	shown := make([]string, len(files))
-	for i, f := range files {
-		shown[i] = t.Shown(f)
-	}
-	return strings.Join(shown, ", ")
 }
 
 // excerpt prints the line of a file with a mark under what is meant. Of a long
@@ -200,7 +178,7 @@ func window(line, mark []rune, width int) (string, string) {
 
 // waived prints the dangers that somebody set aside.
 func (t *textCheck) waived() {
-	for _, f := range t.waivedDangers() {
+	for _, f := range t.WaivedDangers() {
 		t.headline("%s %s: %s [%s]", t.at(f.Location), t.paint(red, "waived danger"), f.Message, f.Rule)
 		t.item(2, "waived:", "until %s, %s %s", f.Waiver.Until.Format(time.DateOnly), t.at(f.Waiver.Location), f.Waiver.Why)
 		t.itemOf("caution", f.Caution)
@@ -230,7 +208,7 @@ func (t *textCheck) measure() {
 		if m.Asked {
 			asked = " (written \"?\")"
 		}
-		t.para(2, 4, "%s %s%s: %s", t.at(m.Location), m.Path, asked, waits(m))
+		t.para(2, 4, "%s %s%s: %s", t.at(m.Location), m.Path, asked, Waits(m))
 	}
 	if left := len(t.Measures) - len(shown); left > 0 {
 		t.para(2, 4, "and %d more: --all shows them", left)
@@ -244,7 +222,7 @@ func (t *textCheck) taken() {
 	}
 	t.gap()
 	t.para(0, 0, "%s:", t.paint(bold, "Taken away from this judgement"))
-	for _, each := range takenAway(t.Taken) {
+	for _, each := range TakenAway(t.Taken) {
 		word, what, _ := strings.Cut(each, ": ")
 		t.item(2, word+":", "%s", what)
 	}
@@ -263,40 +241,29 @@ func (t *textCheck) faults() {
 // counts is the line of figures.
 func (t *textCheck) counts() {
 	t.gap()
-	t.para(0, 0, "%s", readText(t.Check))
+	t.para(0, 0, "%s", ReadText(t.Check))
 	if text := changeTally(t.Check); text != "" {
 		t.para(0, 0, "%s", text)
 	}
-	t.para(0, 0, "%s", tally(t.Check))
+	t.para(0, 0, "%s", Tally(t.Check))
 }
 
 // cautions prints the usual cautions of the areas that a danger stands in.
 func (t *textCheck) cautions() {
-	areas := map[string]bool{}
-	for _, f := range slices.Concat(t.Findings, t.waivedDangers()) {
-		if f.Level == policies.LevelDanger {
-			area, _, _ := strings.Cut(f.Rule, ".")
-			areas[area] = true
+	for i, c := range CautionsFor(slices.Concat(t.Findings, t.WaivedDangers())) {
+		if i == 0 {
+			t.gap()
+			t.para(0, 0, "%s:", t.paint(bold, "Before you go near"))
 		}
-	}
-	printed := false
-	for _, area := range slices.Sorted(maps.Keys(areas)) {
-		if caution := Cautions[area]; caution != "" {
-			if !printed {
-				t.gap()
-				t.para(0, 0, "%s:", t.paint(bold, "Before you go near"))
-				printed = true
-			}
-			t.item(2, area+":", "%s", caution)
-		}
+		t.item(2, c.Area+":", "%s", c.Text)
 	}
 }
 
-// sourcesShort names what a rule rests on, in a line.
-func sourcesShort(sources []policies.Source, confidence policies.Confidence) string {
+// SourcesShort names what a rule rests on, in a line.
+func SourcesShort(sources []policies.Source, confidence policies.Confidence) string {
 	var all []string
 	for _, s := range sources {
-		all = append(all, sourceShort(s.Key, s.Clause))
+		all = append(all, SourceShort(s.Key, s.Clause))
 	}
 	text := strings.Join(all, "; ")
 	if confidence == policies.Memory && !strings.HasPrefix(text, "from memory") {
@@ -305,8 +272,8 @@ func sourcesShort(sources []policies.Source, confidence policies.Confidence) str
 	return text
 }
 
-// sourceShort names a source by its short title and the clause.
-func sourceShort(key, clause string) string {
+// SourceShort names a source by its short title and the clause.
+func SourceShort(key, clause string) string {
 	cited, ok := tables.Source(key)
 	title := cited.Title
 	switch {

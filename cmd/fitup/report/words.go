@@ -43,8 +43,8 @@ func sentences(texts ...string) string {
 	return strings.Join(all, "\n")
 }
 
-// tally counts what a check found, in a sentence.
-func tally(c *Check) string {
+// Tally counts what a check found, in a sentence.
+func Tally(c *Check) string {
 	var parts []string
 	if n := len(c.Problems); n > 0 {
 		parts = append(parts, count(n, "error", "errors"))
@@ -64,16 +64,16 @@ func tally(c *Check) string {
 	return strings.ToUpper(line[:1]) + line[1:] + "."
 }
 
-// unjudged says how many dangers could not be judged; "" for none.
-func unjudged(c *Check) string {
+// Unjudged says how many dangers could not be judged; "" for none.
+func Unjudged(c *Check) string {
 	if c.Unjudged == 0 {
 		return ""
 	}
 	return count(c.Unjudged, "danger", "dangers") + " could not be judged: see what to measure"
 }
 
-// waits says what waits for a key.
-func waits(m judge.Measure) string {
+// Waits says what waits for a key.
+func Waits(m judge.Measure) string {
 	text := count(len(m.Rules), "rule waits", "rules wait")
 	if m.Dangers > 0 {
 		text += fmt.Sprintf(", %d for a danger", m.Dangers)
@@ -81,8 +81,8 @@ func waits(m judge.Measure) string {
 	return text
 }
 
-// takenAway lists what a configuration or flags took away, a line each.
-func takenAway(t judge.Taken) []string {
+// TakenAway lists what a configuration or flags took away, a line each.
+func TakenAway(t judge.Taken) []string {
 	var all []string
 	for _, l := range t.Loosened {
 		word := "limit"
@@ -94,7 +94,7 @@ func takenAway(t judge.Taken) []string {
 	for _, list := range []struct {
 		word  string
 		names []string
-	}{{"rules skipped", t.Skipped}, {"no rules but", t.Only}, {"specs excluded", t.Excluded}} {
+	}{{"rules skipped", t.Skipped}, {"no rules but", t.Only}, {"specs excluded", t.Excluded}, {"waivers", t.Waived}} {
 		all = append(all, label(list.word, strings.Join(list.names, ", ")))
 	}
 	all = append(all, label("fails only from", t.FailOn))
@@ -113,14 +113,14 @@ func shiftText(s judge.Shift) string {
 // Worst is the highest level of what a reader is told of; 0 with nothing.
 func (c *Check) Worst() policies.Level {
 	var worst policies.Level
-	for _, f := range c.fresh() {
+	for _, f := range c.Fresh() {
 		worst = max(worst, f.Level)
 	}
 	return worst
 }
 
-// staying are the findings in force that a change leaves as they were.
-func (c *Check) staying() []judge.Finding {
+// Staying are the findings in force that a change leaves as they were.
+func (c *Check) Staying() []judge.Finding {
 	if c.Change == nil {
 		return nil
 	}
@@ -138,9 +138,9 @@ func (c *Check) staying() []judge.Finding {
 	return all
 }
 
-// fresh are the findings in force that a reader is told of: all, or those that a
+// Fresh are the findings in force that a reader is told of: all, or those that a
 // change brings.
-func (c *Check) fresh() []judge.Finding {
+func (c *Check) Fresh() []judge.Finding {
 	if c.Change == nil {
 		return c.Findings
 	}
@@ -173,8 +173,8 @@ func changeTally(c *Check) string {
 	return text + "."
 }
 
-// readText says what was read and judged, in a sentence.
-func readText(c *Check) string {
+// ReadText says what was read and judged, in a sentence.
+func ReadText(c *Check) string {
 	r := c.Read
 	return fmt.Sprintf("%s read (%s, %s, %s); %s by %s on %s.",
 		count(r.Specs(), "spec", "specs"), count(r.Cars, "car", "cars"), count(r.Drivelines, "driveline", "drivelines"), count(r.Shops, "shop file", "shop files"),

@@ -66,24 +66,31 @@ func NotebookText(n *Notebook, s Style) ([]byte, error) {
 	return []byte(p.String()), nil
 }
 
+// ValueText is what was worked out, and whether it can be relied on.
+func ValueText(w workings.Working) string {
+	switch {
+	case !w.Known:
+		return "not known"
+	case w.Guessed:
+		return unit.Format(w.Value, w.Dimension, w.Unit) + " (rests on a guess)"
+	}
+	return unit.Format(w.Value, w.Dimension, w.Unit)
+}
+
 func (p *page) working(w workings.Working) {
-	value := p.paint(yellow, "not known")
-	if w.Known {
-		value = ink(Plain(unit.Format(w.Value, w.Dimension, w.Unit)))
+	colour := ""
+	if !w.Known {
+		colour = yellow
 	}
-	guess := ""
-	if w.Guessed {
-		guess = " (rests on a guess)"
-	}
-	p.para(2, 4, "%s = %s%s", strings.ReplaceAll(w.Name, "_", " "), value, guess)
+	p.para(2, 4, "%s = %s", strings.ReplaceAll(w.Name, "_", " "), p.paint(colour, ValueText(w)))
 	if w.Formula != "" {
 		p.para(6, 4, "%s", w.Formula)
 	}
 	for _, in := range w.Inputs {
-		p.para(6, 4, "%s", p.input(in))
+		p.para(6, 4, "%s", InputText(in))
 	}
 	if w.Source != "" {
-		p.item(6, "source:", "%s", sourceShort(w.Source, w.Clause))
+		p.item(6, "source:", "%s", SourceShort(w.Source, w.Clause))
 	}
 	if w.Note != "" {
 		p.item(6, "note:", "%s", w.Note)
@@ -93,9 +100,21 @@ func (p *page) working(w workings.Working) {
 	}
 }
 
-// input prints a number that a working rests on: as written, where, and in what
-// unit if it is not as written.
-func (p *page) input(in workings.Input) ink {
+// InputText is a number that a working rests on, and where it is from.
+func InputText(in workings.Input) string {
+	from := in.Path
+	if in.Source != "" {
+		from = SourceShort(in.Source, in.Clause)
+	}
+	if from != "" {
+		from = "  (" + from + ")"
+	}
+	return InputValue(in) + from
+}
+
+// InputValue is a number that a working rests on: as written, or in what unit it
+// was taken.
+func InputValue(in workings.Input) string {
 	text := in.Text
 	switch {
 	case !in.Known:
@@ -108,14 +127,7 @@ func (p *page) input(in workings.Input) ink {
 	if in.Guess {
 		text = "~" + text
 	}
-	from := in.Path
-	if in.Source != "" {
-		from = sourceShort(in.Source, in.Clause)
-	}
-	if from != "" {
-		from = "  (" + from + ")"
-	}
-	return ink(sprintf("%s = %s%s", in.Symbol, text, from))
+	return in.Symbol + " = " + text
 }
 
 // NotebookJSON prints the trace, for programs.
