@@ -32,7 +32,7 @@ to be measured. It checks what is written, not the car.`,
 	root.SetFlagErrorFunc(func(cmd *cobra.Command, err error) error {
 		return callErrorf("%w; `%s --help` lists the flags", err, cmd.CommandPath())
 	})
-	root.AddCommand(newCheck(), newSwap(), newCompare(), newDue(), newWorkings(), newRules(), newNew(), newSchema(), newPack(), newVersion(), newHelpExitCodes(), newHelpConfig(), newHelpBaseline())
+	root.AddCommand(newCheck(), newSwap(), newSheet(), newCompare(), newDue(), newWorkings(), newRules(), newNew(), newSchema(), newPack(), newVersion(), newHelpExitCodes(), newHelpConfig(), newHelpBaseline())
 	return root
 }
 
