@@ -109,7 +109,9 @@ func runCheck(cmd *cobra.Command, o checkOptions, paths []string) error {
 		return err
 	}
 	defer calls.close()
-	judge := judging{cmd.Context(), choice, date}
+	shown := showProgress(cmd)
+	defer shown.end()
+	judge := judging{cmd.Context(), choice, date, shown.step}
 	rules := judge.rules(calls.now)
 	before := judge.before(calls.change, rules)
 	now, err := judge.state(calls.now, rules)
@@ -127,9 +129,10 @@ func runCheck(cmd *cobra.Command, o checkOptions, paths []string) error {
 	specs, fail := now.specs, now.specs.Config.Fails(choice)
 	check := &report.Check{
 		Report: now.Report, Version: version(), Config: specs.Config.Name, ConfigDigest: specs.Config.Digest,
-		FailOn: string(fail), Strict: o.strict, Rules: len(now.engine.Rules()), Skipped: specs.Skipped, Unread: specs.Unread,
+		FailOn: string(fail), Strict: o.strict, Rules: len(now.Asked), Skipped: specs.Skipped, Unread: specs.Unread,
 	}
 	style.All, style.Shown = o.all, shownFrom(specs.Tree.Root)
+	shown.end()
 	if err := write(cmd, outputs, check, style); err != nil {
 		return err
 	}
@@ -163,11 +166,11 @@ func choiceOf(o checkOptions) (config.Choice, error) {
 		choice.FailOn = level
 	}
 	for _, name := range o.rules {
-		folder := os.DirFS(name)
-		if !config.HoldsRules(folder) {
+		folder, err := os.OpenRoot(name) // no link leads out of it
+		if err != nil || !config.HoldsRules(folder.FS()) {
 			return choice, callErrorf("--rules %s: no rule in it; give a folder with rules NAME.rego", name)
 		}
-		choice.Rules = append(choice.Rules, policies.Folder{Name: name, FS: folder})
+		choice.Rules = append(choice.Rules, policies.Folder{Name: name, FS: folder.FS()})
 	}
 	return choice, nil
 }

@@ -83,6 +83,7 @@ type judging struct {
 	ctx    context.Context
 	choice config.Choice
 	date   time.Time
+	heard  func() // called for each that is judged
 }
 
 // rules begins to make the rules of a call.
@@ -103,21 +104,21 @@ func (j judging) before(change *fleet.Change, rules func() (*policies.Engine, er
 
 // state reads and judges the specs of a call by rules that are made meanwhile.
 func (j judging) state(call *fleet.Call, rules func() (*policies.Engine, error)) (*state, error) {
-	specs, err := call.Open()
+	run := judge.Run{Date: j.date, Heard: j.heard}
+	sitting := run.Start(j.ctx, rules)
+	specs, err := call.Each(sitting.Add)
 	if err != nil {
 		return nil, err
 	}
 	s := &state{specs: specs}
-	if s.engine, err = rules(); err != nil {
-		return nil, err
-	}
 	s.whole = specs.Whole && len(j.choice.Only)+len(j.choice.Skip)+len(specs.Config.Skip) == 0
-	run := judge.Run{Engine: s.engine, Outfit: specs.Outfit, Date: j.date, Fleet: specs.Fleet, Whole: s.whole}
-	if s.Report, err = run.Judge(j.ctx, specs.Compositions); err != nil {
+	run.Fleet, run.Whole = specs.Fleet, s.whole
+	if s.Report, err = sitting.Report(); err != nil {
 		return nil, err
 	}
+	s.engine = run.Engine
 	s.Read, s.Problems, s.Notes = specs.Read, specs.Problems, specs.Notes
-	s.Taken = specs.Config.Taken(s.engine, j.choice)
+	s.Take(specs.Config.Taken(s.engine, j.choice))
 	for _, folder := range specs.Without {
 		s.Taken.Excluded = append(s.Taken.Excluded, folder+" (a repository of its own)")
 	}

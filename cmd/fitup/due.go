@@ -49,15 +49,9 @@ wrong.`,
 }
 
 func runDue(cmd *cobra.Command, o dueOptions, paths []string) error {
-	on, err := parseDay(o.on)
+	on, by, err := dueDays(o.on, o.by)
 	if err != nil {
 		return err
-	}
-	by := on.AddDate(1, 0, 0)
-	if o.by != "" {
-		if by, err = time.Parse(time.DateOnly, o.by); err != nil {
-			return callErrorf("--by %s: this is no day; write it as 2027-04-01", o.by)
-		}
 	}
 	outputs, err := outputs(o.formats, report.DueForms)
 	if err != nil {
@@ -79,12 +73,8 @@ func runDue(cmd *cobra.Command, o dueOptions, paths []string) error {
 	if err := write(cmd, outputs, due, style); err != nil {
 		return err
 	}
-	if len(specs.Problems) > 0 {
-		wrong := config.Problems{Root: specs.Tree.Root}
-		for _, p := range specs.Problems {
-			wrong.List = append(wrong.List, spec.FileProblem{File: p.File, Place: p.Place, Problem: source.Problem{Path: p.Path, Message: p.Message, Want: p.Want}})
-		}
-		return wrong
+	if err := wrongIn(specs); err != nil {
+		return err
 	}
 	if len(specs.Unread) > 0 {
 		return callErrorf("not read: %s", specs.Unread[0])
@@ -93,4 +83,27 @@ func runDue(cmd *cobra.Command, o dueOptions, paths []string) error {
 		return outcome(exitFindings)
 	}
 	return nil
+}
+
+// dueDays reads the day that it is judged on, and the last that is looked ahead to.
+func dueDays(on, by string) (from, to time.Time, err error) {
+	if from, err = parseDay(on); err != nil || by == "" {
+		return from, from.AddDate(1, 0, 0), err
+	}
+	if to, err = time.Parse(time.DateOnly, by); err != nil {
+		err = callErrorf("--by %s: this is no day; write it as 2027-04-01", by)
+	}
+	return from, to, err
+}
+
+// wrongIn is what is wrong with the text of specs, as an error; nil if nothing is.
+func wrongIn(specs *fleet.Selection) error {
+	if len(specs.Problems) == 0 {
+		return nil
+	}
+	wrong := config.Problems{Root: specs.Tree.Root}
+	for _, p := range specs.Problems {
+		wrong.List = append(wrong.List, spec.FileProblem{File: p.File, Place: p.Place, Problem: source.Problem{Path: p.Path, Message: p.Message, Want: p.Want}})
+	}
+	return wrong
 }

@@ -5,6 +5,7 @@ import (
 	"errors"
 	"fmt"
 	"io"
+	"time"
 
 	"github.com/spf13/cobra"
 
@@ -20,6 +21,10 @@ const (
 	exitInput           // a spec or the call is wrong
 	exitTool            // the tool failed: a rule is broken
 )
+
+// exitInterrupted is the exit code of what Ctrl-C ended, as shells give it for a
+// program that SIGINT ended.
+const exitInterrupted = 128 + 2
 
 // A callError is a call that cannot be carried out as it was made.
 type callError struct{ error }
@@ -38,6 +43,9 @@ func codeOf(err error) int {
 	}
 	if o, ok := errors.AsType[outcome](err); ok {
 		return int(o)
+	}
+	if errors.Is(err, context.Canceled) {
+		return exitInterrupted
 	}
 	if _, ok := errors.AsType[callError](err); ok {
 		return exitInput
@@ -70,10 +78,28 @@ func judged(c *report.Check, fail config.FailLevel) error {
 	return outcome(code)
 }
 
-// run runs a command and returns the exit code.
+// run runs a command and returns the exit code. When ctx ends it does not wait
+// for the command, which may be amid a long step: what is being written is written,
+// and what is shown of its progress is taken back.
 func run(ctx context.Context, root *cobra.Command) int {
+	ended := make(chan int, 1)
+	go func() { ended <- execute(ctx, root) }()
+	select {
+	case code := <-ended:
+		return code
+	case <-ctx.Done():
+	}
+	files.close()
+	select {
+	case <-ended:
+	case <-time.After(200 * time.Millisecond):
+	}
+	return exitInterrupted
+}
+
+func execute(ctx context.Context, root *cobra.Command) int {
 	err := root.ExecuteContext(ctx)
-	if _, said := errors.AsType[outcome](err); err != nil && !said {
+	if _, said := errors.AsType[outcome](err); err != nil && !said && ctx.Err() == nil {
 		printError(root.ErrOrStderr(), err)
 	}
 	return codeOf(err)

@@ -113,6 +113,10 @@ func write[T any](cmd *cobra.Command, outputs []output[T], data T, style report.
 // writeFile writes a file whole or not at all. It leaves one alone that holds the
 // text already, so that a watcher is not woken for nothing.
 func writeFile(name string, text []byte) error {
+	return files.pass(func() error { return replaceFile(name, text) })
+}
+
+func replaceFile(name string, text []byte) error {
 	mode := os.FileMode(0o644)
 	switch info, err := os.Stat(name); {
 	case err != nil:
@@ -137,6 +141,9 @@ func writeFile(name string, text []byte) error {
 	_, err = part.Write(text)
 	if err == nil {
 		err = part.Chmod(mode)
+	}
+	if err == nil {
+		err = part.Sync()
 	}
 	if closed := part.Close(); err == nil {
 		err = closed

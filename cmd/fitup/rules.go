@@ -7,15 +7,15 @@ import (
 
 	"github.com/spf13/cobra"
 
+	"fitup/cmd/fitup/fleet"
 	"fitup/cmd/fitup/report"
 	"fitup/policies"
-	"fitup/policies/config"
 	"fitup/policies/judge"
 	"fitup/spec/nearest"
 )
 
 type rulesOptions struct {
-	colour         string
+	colour, config string
 	rules, formats []string
 }
 
@@ -28,7 +28,7 @@ func newRules() *cobra.Command {
 what it judges and when, its limits and where they are from, and what to do.
 
 An AREA lists the rules in it. RULE is the id that a finding ends with, in
-brackets.`,
+brackets. What the configuration of this folder sets or skips is told.`,
 		Example: `  fitup rules
   fitup rules fuel
   fitup rules fittings.seat_angle`,
@@ -36,6 +36,7 @@ brackets.`,
 		ValidArgsFunction: allRuleNames,
 		RunE:              func(cmd *cobra.Command, args []string) error { return runRules(cmd, o, args) },
 	}
+	cmd.Flags().StringVar(&o.config, "config", "", "configuration `FILE`, or none\n(default the nearest .fitup.toml upward)")
 	cmd.Flags().StringArrayVar(&o.rules, "rules", nil, "`DIR` with rules of your own; may be given several times")
 	addFormat(cmd, &o.formats, report.RulesForms)
 	addColour(cmd, &o.colour)
@@ -55,8 +56,13 @@ func runRules(cmd *cobra.Command, o rulesOptions, args []string) error {
 	if err != nil {
 		return err
 	}
-	var none config.Config
-	engine, err := none.Engine(cmd.Context(), choice)
+	set, err := fleet.Configuration(".", o.config)
+	if err != nil {
+		return err
+	}
+	all := *set
+	all.Skip = nil // what is skipped is listed too
+	engine, err := all.Engine(cmd.Context(), choice)
 	if err != nil {
 		return err
 	}
@@ -68,6 +74,10 @@ func runRules(cmd *cobra.Command, o rulesOptions, args []string) error {
 		if list, err = selectRules(rules, args[0]); err != nil {
 			return cmp.Or(broken, err) // the rule may be one that is broken
 		}
+	}
+	list.Config = set.Name
+	list.Skipped = func(r *policies.Rule) bool {
+		return slices.Contains(set.Skip, r.ID) || slices.Contains(set.Skip, r.Area)
 	}
 	if err := write(cmd, outputs, list, style); err != nil {
 		return err

@@ -4,6 +4,7 @@ import (
 	"bytes"
 	"errors"
 	"flag"
+	"fmt"
 	"os"
 	"os/exec"
 	"path/filepath"
@@ -34,6 +35,12 @@ func TestScripts(t *testing.T) {
 				env.Setenv(name, value)
 			}
 			return os.CopyFS(filepath.Join(env.WorkDir, "own"), os.DirFS(filepath.Join("..", "..", "testdata", "scripts", "own")))
+		},
+		Condition: func(name string) (bool, error) {
+			if name != "root" {
+				return false, fmt.Errorf("unknown condition %q", name)
+			}
+			return os.Getuid() == 0, nil
 		},
 		Cmds: map[string]func(*testscript.TestScript, bool, []string){
 			"exits":   exits,

@@ -22,7 +22,9 @@ func newHelpExitCodes() *cobra.Command {
       told
   2   a spec or the call is wrong: an error in a file, a flag or a path that is
       not right, no spec found, the name of no rule
-  3   the tool itself failed: a rule is broken, also one of your own
+  3   the tool itself failed: a rule is broken, also one of your own; the report
+      could not be printed
+  130 ended by Ctrl-C: no file is left half written
 
 An error in one file does not stop the others from being judged: the report
 shows both, and the code is 2. The fail level is fault unless --fail-on or the
