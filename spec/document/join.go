@@ -117,7 +117,10 @@ func (j *joiner) given() Given {
 func (j *joiner) enter(at spec.PortAt, prefix, owner string) {
 	p := &Port{Subject: Subject{Path: prefix + at.Path, Name: at.Ref}, Port: *at.Port, Owner: owner}
 	p.Half = *half(at.Port.End, p.Path+".end", owner, "", j.usualMetal(owner))
-	p.Service = firstOf(at.Port.Gives.V, at.Port.Takes.V, at.Port.Both.V, at.Carries.V)
+	p.Service = firstOf(at.Port.Gives.V, at.Port.Takes.V, at.Port.Both.V)
+	if said := at.Port; p.Service == "" && said.Gives.State != spec.Asked && said.Takes.State != spec.Asked && said.Both.State != spec.Asked {
+		p.Service = at.Carries.V // as most ports of a tank or a pump
+	}
 	p.Crosses = strings.HasPrefix(at.Ref, "driveline.")
 	ref := at.Ref
 	if owner == ofDriveline && !p.Crosses {

@@ -66,6 +66,10 @@ func (n *notebook) electrics() {
 			case "starter", "charging", "earth", "data":
 				continue
 			}
+			if !c.Purpose.Given() { // it may be any of those
+				loads = append(loads, n.said("purpose", &c.Purpose))
+				continue
+			}
 			to := c.To.Port.V
 			if strings.HasPrefix(to, "electrics.modules") || strings.HasPrefix(to, "electrics.posts") || c.Load.Said() == spec.None {
 				continue

@@ -126,8 +126,8 @@ var systems = specs{
 		"[lines.suck]\nhose = \"1 m of h8\"\nfrom = [\"fuel.cell.feed\", \"female 37-flare 90deg\"]\nto = [\"fuel.pump.in\", \"female 37-flare\"]\nsuction = true\n" +
 		"[cooling]\nradiator = { sheds = \"100 kW\" }\nfan = { draws = \"20 A\" }\n[oil]\ncooler = { sheds = \"24 kW\" }\n" +
 		"[electrics]\nbattery = { capacity = \"30 Ah\" }\n[electrics.modules.pdm]\nchannels.1 = { trips = \"20 A\" }\nports.in = \"M8 stud\"\n" +
-		"[circuits.pump]\nfrom = \"electrics.modules.pdm.1\"\nto = \"fuel.pump\"\nload = \"12 A\"\n[circuits.fan]\nto = \"cooling.fan\"\nload = \"20 A\"\n" +
-		"[circuits.feed]\nto = \"electrics.modules.pdm\"\nload = \"100 A\"\n[circuits.starter]\npurpose = \"starter\"\nwire = \"50 mm2\"\nlength = \"0.65 m\"\nreturn = \"chassis\"\nload = \"none\"\npeak = \"260 A\"\n" +
+		"[circuits.pump]\nfrom = \"electrics.modules.pdm.1\"\nto = \"fuel.pump\"\nload = \"12 A\"\npurpose = \"fuel pump\"\n[circuits.fan]\nto = \"cooling.fan\"\nload = \"20 A\"\npurpose = \"fan\"\n" +
+		"[circuits.feed]\nto = \"electrics.modules.pdm\"\nload = \"100 A\"\npurpose = \"other\"\n[circuits.starter]\npurpose = \"starter\"\nwire = \"50 mm2\"\nlength = \"0.65 m\"\nreturn = \"chassis\"\nload = \"none\"\npeak = \"260 A\"\n" +
 		"[shafts.prop]\nfrom = \"driveline.prop\"\nto = \"final-drive.nose\"\ntube = \"76.2 x 1.65 mm steel\"\njoints = \"cross\"\nangle-front = \"3 deg\"\nangle-rear = \"-2 deg\"\nphased = true\n" +
 		"[final-drive]\nratio = 4.11\nports.nose = \"65 mm male flange steel\"\n",
 	driveline: "[engine]\npower-crank = \"200 kW at 7000 rpm\"\nconsumption = \"300 g/kWh\"\nfuel = \"petrol\"\ninduction = \"turbocharged\"\nboost = \"1 bar\"\n" +

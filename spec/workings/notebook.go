@@ -285,11 +285,12 @@ func (in Input) under(symbol string) Input {
 	return in
 }
 
-// first returns the first of several inputs that is known. If none is it returns
-// the first, so that its path is told as missing.
+// first returns the first of several inputs that is known. One that is asked for
+// comes before what would stand in for it. If none is known it returns the first, so
+// that its path is told as missing.
 func first(inputs ...Input) Input {
 	for _, in := range inputs {
-		if in.Known {
+		if in.Known || in.asked {
 			return in
 		}
 	}
