@@ -201,7 +201,11 @@ var (
 
 // drawn tells whether a line looks like one that a pump draws through, which its
 // author has to say or deny: a pump may also sit in the tank.
-func drawn(l *Line) bool { return leads(l.From, drawnFrom) && leads(l.To, drawnBy) }
+// A pipe between radiator and engine is drawn through like a hose.
+func drawn(l *Line) bool {
+	piped := l.Service == "coolant" && leads(l.From, []string{"parts."})
+	return (piped || leads(l.From, drawnFrom)) && leads(l.To, drawnBy)
+}
 
 // leads tells whether an end is on one of some parts.
 func leads(end *LineEnd, parts []string) bool {
