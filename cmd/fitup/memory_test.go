@@ -1,4 +1,6 @@
-//go:build linux
+//go:build linux && !race
+
+// The race detector takes memory and time of its own, many times those of the program.
 
 package main
 
