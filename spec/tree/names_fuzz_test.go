@@ -16,7 +16,7 @@ import (
 func FuzzJoin(f *testing.F) {
 	for _, pair := range [][2]string{
 		{"cars/a.toml", "shop/outfit.toml"}, {"cars/a.toml", "../x.toml"}, {"a.toml", "../x.toml"}, {"a.toml", "/etc/passwd"},
-		{"a.toml", `c:\x`}, {"a.toml", "c:x"}, {"a/b.toml", "./..//c.toml"}, {"a.toml", ""}, {"a.toml", "."}, {"a.toml", "x/"}, {"a/b", "../\x00"},
+		{"a.toml", `c:\x`}, {"a.toml", "c:x"}, {"a.toml", "./c:x"}, {`\/0`, "0"}, {"a/b.toml", "./..//c.toml"}, {"a.toml", ""}, {"a.toml", "."}, {"a.toml", "x/"}, {"a/b", "../\x00"},
 	} {
 		f.Add(pair[0], pair[1])
 	}
@@ -34,7 +34,10 @@ func FuzzJoin(f *testing.F) {
 		if !fs.ValidPath(name) || name == "." {
 			t.Errorf("Join(%q, %q) = %q", from, ref, name)
 		}
-		if back, err := Join(from, strings.Repeat("../", strings.Count(from, "/"))+name); err != nil || back != name {
+		if strings.Contains(name, `\`) {
+			return // it came of the folder's name; no reference can write it
+		}
+		if back, err := Join(from, "./"+strings.Repeat("../", strings.Count(from, "/"))+name); err != nil || back != name {
 			t.Errorf("Join(%q, %q) = %q, and back %q, %v", from, ref, name, back, err)
 		}
 	})
