@@ -141,8 +141,18 @@ func (m *metadata) check() error {
 		}
 	}
 	for _, name := range slices.Sorted(maps.Keys(c.Figures)) {
-		if d := c.Figures[name].Dimension; !plainFigure(d) && !unit.Dimension(d).Known() {
-			all.add("custom.figures.%s.dimension: %q is none of text, number, date, path and the dimensions of spec/unit", name, d)
+		f := c.Figures[name]
+		d := unit.Dimension(f.Dimension)
+		if !plainFigure(f.Dimension) && !d.Known() {
+			all.add("custom.figures.%s.dimension: %q is none of text, number, date, path and the dimensions of spec/unit", name, f.Dimension)
+		}
+		switch {
+		case f.Unit != "" && f.Like != "":
+			all.add("custom.figures.%s: it has both like and unit; keep one", name)
+		case f.Unit != "" && !d.Known():
+			all.add("custom.figures.%s.unit: %s has no units; leave it out", name, f.Dimension)
+		case f.Unit != "" && !slices.Contains(d.Units(), f.Unit):
+			all.add("custom.figures.%s.unit: %q is no unit of %s; write one of %s", name, f.Unit, f.Dimension, strings.Join(d.Units(), ", "))
 		}
 	}
 	m.checkCases(&all)

@@ -68,6 +68,9 @@ type Figure struct {
 	// in, or several joined by `|`, of which the first that is written counts. If
 	// empty, it is printed in the unit that the car prefers.
 	Like string `yaml:"like"`
+	// Unit is the unit that the figure is printed in, whatever anybody wrote: "%" for
+	// a share, mm for a gap. It leaves nothing for Like to say.
+	Unit string `yaml:"unit"`
 }
 
 // A Source is what a rule rests on: a key of package tables and the place in it.

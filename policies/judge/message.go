@@ -1,6 +1,7 @@
 package judge
 
 import (
+	"cmp"
 	"fmt"
 	"slices"
 	"strings"
@@ -39,7 +40,7 @@ func (v *verdict) print(rule *policies.Rule, subject string, kind policies.Figur
 	dimension := unit.Dimension(kind.Dimension)
 	switch {
 	case isNumber && dimension.Known():
-		return unit.Format(si, dimension, v.unitLike(rule, subject, kind.Like, dimension))
+		return unit.Format(si, dimension, cmp.Or(kind.Unit, v.unitLike(rule, subject, kind.Like, dimension)))
 	case isNumber:
 		return unit.Format(si, unit.Ratio, "") // a plain number: its figures, no more than can be meant
 	}

@@ -36,9 +36,7 @@ func (p *planner) lift(s *sequence) {
 	}
 	heavy := p.heavyMounts()
 	carries := func(step Step) bool { return slices.Contains(heavy, step.Name) }
-	s.all(func(step Step) bool {
-		return (opens(step) || strings.HasPrefix(step.Name, "tie up ")) && !carries(step)
-	}, stepWalk, "nothing may hold the driveline when it is lifted")
+	s.all(func(step Step) bool { return opens(step) && !carries(step) }, stepWalk, "nothing may hold the driveline when it is lifted")
 	s.all(func(step Step) bool { return strings.HasPrefix(step.Name, "off ") }, stepSling, "the way out is clear before anything hangs")
 	s.before(stepWalk, stepSling, "nobody works at a joint below the hook")
 	s.before(stepWalk, stepTake, "the hook pulls on whatever is still joined")

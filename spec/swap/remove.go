@@ -109,13 +109,11 @@ func (p *planner) opening(s *sequence, name string) {
 	case from.line != nil:
 		step.Do = "unclip " + plain(from.line.Path) + ": it goes with the driveline"
 	case from.bolts != nil:
-		step.Do = "unbolt " + plain(from.part) + ", and leave it on its lines"
+		step.Do = "unbolt " + plain(from.part) + ", and tie it up at once: it stays on its lines, and nothing may hang on them"
 		if from.bolts.Told() {
 			p.fastener(&step, from.bolts.Path)
 		}
-		if pump := p.dl.Pumps.Named[strings.TrimPrefix(from.part, "driveline.pumps.")]; pump != nil && pump.Driven.Given() {
-			step.Notes = append(step.Notes, "driven by "+pump.Driven.V+": slacken that first")
-		}
+		p.leftOnLines(&step, from.part)
 	case from.circuit != nil:
 		step.Do = "take the wire off " + plain(from.there.Name)
 		p.tailed(&step, from.circuit)
@@ -125,9 +123,6 @@ func (p *planner) opening(s *sequence, name string) {
 	s.add(step)
 	for _, first := range from.behind {
 		s.late("off "+first, step.Name, plain(first)+" is in the way")
-	}
-	if from.bolts != nil {
-		p.tie(s, step.Name, from.part)
 	}
 }
 
@@ -188,8 +183,9 @@ func capsOf(j *document.Joint) []Cap {
 	return caps
 }
 
-// tie ties a part up that is left on its lines.
-func (p *planner) tie(s *sequence, unbolted, part string) {
+// leftOnLines says how a part that is unbolted and stays on its lines comes free,
+// and by what it hangs then.
+func (p *planner) leftOnLines(step *Step, part string) {
 	tied := Tied{Part: part}
 	for i := range p.d.Lines {
 		l := &p.d.Lines[i]
@@ -201,15 +197,16 @@ func (p *planner) tie(s *sequence, unbolted, part string) {
 		tied.By = carPart.Tied.V
 	}
 	p.plan.Tied = append(p.plan.Tied, tied)
-	step := Step{Name: "tie up " + part, Do: "tie " + plain(part) + " up so that nothing hangs on its hoses", Station: engineBay, Subject: part}
-	if tied.By != "" {
-		step.Notes = []string{tied.By}
+	pump := p.dl.Pumps.Named[strings.TrimPrefix(part, "driveline.pumps.")]
+	if pump != nil && pump.Driven.Given() {
+		step.Notes = append(step.Notes, "driven by "+pump.Driven.V+": slacken that first")
 	}
-	if pump := p.dl.Pumps.Named[strings.TrimPrefix(part, "driveline.pumps.")]; pump != nil && pump.Mass.Given() {
+	if tied.By != "" {
+		step.Notes = append(step.Notes, tied.By)
+	}
+	if pump != nil && pump.Mass.Given() {
 		step.Notes = append(step.Notes, "it weighs "+pump.Mass.V.String())
 	}
-	s.add(step)
-	s.late(unbolted, step.Name, "it hangs on its hoses from then on")
 }
 
 func (p *planner) touches(l *document.Line, part string) bool {

@@ -33,19 +33,20 @@ func (s *Swap) ordering() Chapter {
 	c := Chapter{Title: "Order of work"}
 	for _, each := range s.Stretches() {
 		station := ""
+		reasons := each.Reasons()
 		for i, step := range each.Steps {
 			if i == 0 || step.Station != station {
 				station = step.Station
 				c.Blocks = append(c.Blocks, Passage{Heading: each.Title + ", " + station})
 			}
 			last := &c.Blocks[len(c.Blocks)-1]
-			last.Lines = append(last.Lines, stepRemark(i+1, step, each.After(step)))
+			last.Lines = append(last.Lines, stepRemark(i+1, step, reasons[i]))
 		}
 	}
 	return c
 }
 
-func stepRemark(n int, step swap.Step, after []string) Remark {
+func stepRemark(n int, step swap.Step, reasons []string) Remark {
 	r := Remark{Text: fmt.Sprintf("%d. %s", n, step.Do)}
 	if step.Hold {
 		r = Remark{Text: fmt.Sprintf("%d. HOLD: %s", n, step.Do), colour: red}
@@ -57,25 +58,56 @@ func stepRemark(n int, step swap.Step, after []string) Remark {
 		r.Notes = append(r.Notes, "with: "+strings.Join(step.Tools, ", "))
 	}
 	r.Notes = append(r.Notes, step.Notes...)
-	r.Notes = append(r.Notes, after...)
+	r.Notes = append(r.Notes, reasons...)
 	return r
 }
 
-// After says which steps come before one, and why: a line a reason.
-func (s Stretch) After(step swap.Step) []string {
+// manySteps is how many steps have to wait for one, for the same reason, for that
+// to be said once, at the one that they wait for.
+const manySteps = 4
+
+// A sequel says which steps come before or after one, and why.
+type sequel struct {
+	order, why string // order is "after" or "before"
+	steps      []int
+}
+
+// Reasons say why each step stands where it does, a line a reason. Every
+// constraint is told at one of its two steps.
+func (s Stretch) Reasons() [][]string {
 	number := map[string]int{}
-	for i, each := range s.Steps {
-		number[each.Name] = i + 1
-	}
-	var whys []string
-	first := map[string][]int{}
-	for _, after := range step.After {
-		if first[after.Why] == nil {
-			whys = append(whys, after.Why)
+	waiting := map[swap.Constraint]int{}
+	shared := func(c swap.Constraint) swap.Constraint { return swap.Constraint{Before: c.Before, Why: c.Why} }
+	for i, step := range s.Steps {
+		number[step.Name] = i + 1
+		for _, c := range step.After {
+			waiting[shared(c)]++
 		}
-		first[after.Why] = append(first[after.Why], number[after.Before])
 	}
-	return each(whys, func(why string) string { return "after " + ranges(first[why]) + ": " + why })
+	all := make([][]sequel, len(s.Steps))
+	for i, step := range s.Steps {
+		for _, c := range step.After {
+			before := number[c.Before]
+			if waiting[shared(c)] < manySteps {
+				all[i] = withStep(all[i], "after", c.Why, before)
+			} else {
+				all[before-1] = withStep(all[before-1], "before", c.Why, i+1)
+			}
+		}
+	}
+	return each(all, func(reasons []sequel) []string {
+		return each(reasons, func(r sequel) string { return r.order + " " + ranges(r.steps) + ": " + r.why })
+	})
+}
+
+// withStep adds a step to the reason that says the same of others.
+func withStep(reasons []sequel, order, why string, step int) []sequel {
+	i := slices.IndexFunc(reasons, func(r sequel) bool { return r.order == order && r.why == why })
+	if i < 0 {
+		return append(reasons, sequel{order, why, []int{step}})
+	}
+	reasons[i].steps = append(reasons[i].steps, step)
+	return reasons
 }
 
 // ranges writes numbers in order, with those in a row as one: "3, 5-9".

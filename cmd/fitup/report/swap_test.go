@@ -4,6 +4,9 @@ import (
 	"strings"
 	"testing"
 
+	"github.com/google/go-cmp/cmp"
+	"github.com/google/go-cmp/cmp/cmpopts"
+
 	"fitup/policies/judge"
 	"fitup/spec/swap"
 )
@@ -31,6 +34,29 @@ func emptySwap() *Swap {
 }
 
 // A part that is withheld is in no form; the others are.
+// What many steps wait for is said where it is done, anything else where it counts.
+func TestReasons(t *testing.T) {
+	after := func(name string, constraints ...swap.Constraint) swap.Step {
+		for i := range constraints {
+			constraints[i].After = name
+		}
+		return swap.Step{Name: name, After: constraints}
+	}
+	live, tray, held := swap.Constraint{Before: "isolate", Why: "a live lead makes a spark"},
+		swap.Constraint{Before: "off tray", Why: "it is in the way"}, swap.Constraint{Before: "open b", Why: "nothing holds it"}
+	s := Stretch{Steps: []swap.Step{
+		after("isolate"), after("off tray"), after("open a", live, tray), after("open b", live, tray), after("open c", live),
+		after("open d", tray, live), after("lift", swap.Constraint{Before: "open a", Why: held.Why}, held),
+	}}
+	want := [][]string{
+		{"before 3-6: a live lead makes a spark"}, nil, {"after 2: it is in the way"}, {"after 2: it is in the way"}, nil,
+		{"after 2: it is in the way"}, {"after 3, 4: nothing holds it"},
+	}
+	if diff := cmp.Diff(want, s.Reasons(), cmpopts.EquateEmpty()); diff != "" {
+		t.Error(diff)
+	}
+}
+
 func TestSwapFormsWithhold(t *testing.T) {
 	shown := Style{Width: 80, Shown: func(file string) string { return file }}
 	for _, form := range SwapForms {

@@ -14,8 +14,8 @@
 #   stages: [trial_fit, joined, filled, first_start, event]
 #   message: "{subject} turns at {share} of its whirling speed in top gear at the limiter; {most} is usual"
 #   figures:
-#     share: {dimension: ratio}
-#     most: {dimension: ratio}
+#     share: {dimension: ratio, unit: "%"}
+#     most: {dimension: ratio, unit: "%"}
 #   fix: fit a thicker tube, or a shorter shaft with a centre bearing
 #   rulebook: workshop
 #   confidence: practice

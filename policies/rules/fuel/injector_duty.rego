@@ -12,10 +12,10 @@
 #   level: fault
 #   subject: fuel
 #   stages: [joined, filled, first_start, event]
-#   message: "the injectors stand open {duty} of the time at full power; {most} is the most"
+#   message: "the injectors would have to stand open {duty} of the time at full power; {most} is the most"
 #   figures:
-#     duty: {dimension: ratio}
-#     most: {dimension: ratio}
+#     duty: {dimension: ratio, unit: "%"}
+#     most: {dimension: ratio, unit: "%"}
 #   fix: fit larger injectors and a map for them, raise the base pressure, or lower power or the share of alcohol
 #   rulebook: workshop
 #   confidence: practice

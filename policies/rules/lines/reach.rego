@@ -15,8 +15,8 @@
 #   stages: [trial_fit, joined, filled, first_start, event]
 #   message: "{subject} has {slack} of slack over the straight distance; shortening and movement ask for {needed}"
 #   figures:
-#     slack: {dimension: length, like: hose.length}
-#     needed: {dimension: length, like: hose.length}
+#     slack: {dimension: length, unit: mm}
+#     needed: {dimension: length, unit: mm}
 #   fix: make up a longer hose, or turn its ends with angled fittings
 #   rulebook: workshop
 #   confidence: practice

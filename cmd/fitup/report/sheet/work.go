@@ -67,20 +67,20 @@ type step struct {
 	Torque string
 	Tools  string
 	Notes  []string
-	After  string // which steps come before it, and why
+	Why    string // why it stands where it does
 }
 
 func waysOf(w *report.Swap) []way {
 	var all []way
 	for i, s := range w.Stretches() {
-		one := way{Title: s.Title}
+		one, reasons := way{Title: s.Title}, s.Reasons()
 		for j, each := range s.Steps {
 			if n := len(one.Stops); n == 0 || one.Stops[n-1].Station != each.Station {
 				one.Stops = append(one.Stops, stop{Station: each.Station})
 			}
 			line := step{
 				ID: fmt.Sprintf("step-%d-%d", i+1, j+1), Number: j + 1, Do: each.Do, Torque: each.Torque,
-				Tools: strings.Join(each.Tools, ", "), Notes: each.Notes, After: strings.Join(s.After(each), "; "),
+				Tools: strings.Join(each.Tools, ", "), Notes: each.Notes, Why: strings.Join(reasons[j], "; "),
 			}
 			if each.Hold {
 				line.Hold = strings.TrimPrefix(each.Name, "hold: ")
