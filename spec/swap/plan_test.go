@@ -249,6 +249,8 @@ func TestOrderOfWork(t *testing.T) {
 		{removed, stepStrap, stepHook},
 		{refitted, stepIn, "join mounts.left"},
 		{refitted, "join mounts.right", stepHook},
+		{refitted, stepHook, "torque mounts.right.bolts"},
+		{refitted, "torque mounts.right.bolts", stepRun},
 		{refitted, stepHook, "join lines.feed.to"},
 		{refitted, "on cooling.radiator", "join lines.water-hot.from"},
 		{refitted, "on cooling.radiator", "on bonnet"},

@@ -34,6 +34,9 @@ func (p *planner) refit() *sequence {
 	for _, name := range p.cut.Open {
 		for _, first := range p.joints[name].behind {
 			s.before("join "+name, "on "+first, "it is behind "+plain(first))
+			if mount := p.joints[name].mount; mount != nil && p.carries("join "+name) {
+				s.before("torque "+mount.Path+".bolts", "on "+first, "it is behind "+plain(first))
+			}
 		}
 	}
 	for _, access := range p.net.Access {
@@ -73,12 +76,15 @@ func (p *planner) joining(s *sequence, name string) {
 	step := Step{Name: "join " + name, Subject: name, Station: p.stationOf(from.behind, "")}
 	switch {
 	case from.mount != nil:
-		step.Do = "bolt up " + from.mount.Name + " mount"
-		step.Notes = append(step.Notes, p.besideNotUnder(step.Station, from.mount)...)
-		p.tighten(&step, from.mount.Path+".bolts")
-		if !from.mount.There.Light.V {
-			step.Notes = append(step.Notes, "by hand first: to torque when all of them are in")
+		if from.mount.There.Light.V {
+			step.Do = "bolt up " + from.mount.Name + " mount"
+			p.tighten(&step, from.mount.Path+".bolts")
+			break
 		}
+		step.Do = "run the bolts of " + from.mount.Name + " mount in by hand"
+		step.Notes = append(step.Notes, p.besideNotUnder(step.Station, from.mount)...)
+		p.fastener(&step, from.mount.Path+".bolts")
+		p.torqueMount(s, from, step)
 	case from.line != nil:
 		step.Do = "clip " + plain(from.line.Path) + " back"
 	case from.bolts != nil:
@@ -99,6 +105,16 @@ func (p *planner) joining(s *sequence, name string) {
 	}
 	step.Notes = append(step.Notes, p.misfits(name)...)
 	s.add(step)
+}
+
+// torqueMount does the bolts of a mount up that were run in by hand, once all of
+// them are in and nothing hangs from the hook.
+func (p *planner) torqueMount(s *sequence, from *parted, by Step) {
+	path := from.mount.Path + ".bolts"
+	step := Step{Name: "torque " + path, Do: "bolts of " + from.mount.Name + " mount to torque", Subject: path, Station: by.Station}
+	p.tighten(&step, path)
+	s.add(step)
+	s.before(stepHook, step.Name, "no bolt pulls the driveline into place")
 }
 
 // misfits says what has to be there, or made, before a joint can be.

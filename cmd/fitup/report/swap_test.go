@@ -33,7 +33,6 @@ func emptySwap() *Swap {
 	}
 }
 
-// A part that is withheld is in no form; the others are.
 // What many steps wait for is said where it is done, anything else where it counts.
 func TestReasons(t *testing.T) {
 	after := func(name string, constraints ...swap.Constraint) swap.Step {
@@ -57,6 +56,7 @@ func TestReasons(t *testing.T) {
 	}
 }
 
+// A part that is withheld is in no form; the others are.
 func TestSwapFormsWithhold(t *testing.T) {
 	shown := Style{Width: 80, Shown: func(file string) string { return file }}
 	for _, form := range SwapForms {
