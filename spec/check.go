@@ -13,9 +13,9 @@ import (
 // the problems so far tell, are not told of again.
 func (f *File) check(sofar []source.Problem) []source.Problem {
 	var problems []source.Problem
-	f.Walk(func(path string, _ Field, value any) {
+	f.walk(noLeaf, func(path string, _ Field, value any) {
 		switch v := value.(type) {
-		case Leaf, Collection:
+		case Collection:
 			return
 		case *CarHead:
 			if v.Driveline.Said() == Asked {
@@ -56,7 +56,7 @@ func missing(path string, table any, sofar []source.Problem) []string {
 	}
 	v := reflect.ValueOf(table).Elem()
 	var absent []string
-	for _, field := range Fields(v.Type()) {
+	for _, field := range fieldsOf(v.Type()) {
 		if !field.Required || v.FieldByIndex(field.index).Addr().Interface().(Leaf).Said() == Given {
 			continue
 		}

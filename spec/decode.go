@@ -53,10 +53,9 @@ func tellPaths(owner, path string, value any) {
 			n.Path = owner + path
 		}
 		v := reflect.ValueOf(value).Elem()
-		for _, f := range Fields(v.Type()) {
-			below := v.FieldByIndex(f.index).Addr().Interface()
-			if _, isLeaf := below.(Leaf); !isLeaf { // most are, and a path costs
-				tellPaths(owner, join(path, f.Key), below)
+		for _, f := range fieldsOf(v.Type()) {
+			if !f.leaf { // most are, and a path costs
+				tellPaths(owner, join(path, f.Key), v.FieldByIndex(f.index).Addr().Interface())
 			}
 		}
 	}
@@ -194,7 +193,7 @@ func (d *decoding) table(to reflect.Value, in located) {
 		}
 		raw, isTable = d.file.spoken(in.path, said), true
 	}
-	fields := Fields(to.Type())
+	fields := fieldsOf(to.Type())
 	if !isTable {
 		d.problem(in.path, d.file.Find(in.path), tableDue(in.path, fields), "found %s", tomlName(in.raw))
 		return
@@ -245,7 +244,7 @@ func (d *decoding) unknownKey(path, key, table string, fields []Field) {
 // ownerOf tells which other kind of file has a table of that name.
 func (d *decoding) ownerOf(table string) FileKind {
 	for _, kind := range fileKinds {
-		if kind != d.file.Kind && slices.Contains(keys(Fields(kind.typ())), table) {
+		if kind != d.file.Kind && slices.Contains(keys(fieldsOf(kind.typ())), table) {
 			return kind
 		}
 	}

@@ -13,13 +13,14 @@ type Field struct {
 	Required bool   // a table without it says nothing
 	index    []int
 	typ      reflect.Type
+	leaf     bool // it is a Leaf
 }
 
 var fieldsByType sync.Map // reflect.Type -> []Field
 
-// Fields lists the keys that a table type may hold, those of embedded types
+// fieldsOf lists the keys that a table type may hold, those of embedded types
 // included, in the order in which they are declared.
-func Fields(t reflect.Type) []Field {
+func fieldsOf(t reflect.Type) []Field {
 	if known, ok := fieldsByType.Load(t); ok {
 		return known.([]Field)
 	}
@@ -29,7 +30,7 @@ func Fields(t reflect.Type) []Field {
 		key := f.Tag.Get("spec")
 		switch {
 		case f.Anonymous:
-			for _, inner := range Fields(f.Type) {
+			for _, inner := range fieldsOf(f.Type) {
 				inner.index = append([]int{i}, inner.index...)
 				fields = append(fields, inner)
 			}
@@ -37,6 +38,7 @@ func Fields(t reflect.Type) []Field {
 			fields = append(fields, Field{
 				Key: key, Doc: f.Tag.Get("doc"), Refers: f.Tag.Get("refers"),
 				Required: f.Tag.Get("required") == "true", index: []int{i}, typ: f.Type,
+				leaf: reflect.PointerTo(f.Type).Implements(reflect.TypeFor[Leaf]()),
 			})
 		}
 	}
@@ -57,14 +59,20 @@ func keys(fields []Field) []string {
 // fields as they are declared and named tables by name. What is not said is
 // visited too. The value is a pointer: to a table type, a Leaf or a Collection.
 func Walk(path string, value any, visit func(path string, field Field, value any)) {
-	walk(path, Field{}, value, func(path string, field Field, value any) bool {
+	walk(path, Field{}, value, anyLeaf, func(path string, field Field, value any) bool {
 		visit(path, field, value)
 		return true
 	})
 }
 
-// walk is Walk for a visit that returns whether to go on below the value.
-func walk(path string, field Field, value any, visit func(string, Field, any) bool) {
+// anyLeaf and noLeaf tell walk which leaves to visit.
+func anyLeaf(Field) bool { return true }
+func noLeaf(Field) bool  { return false }
+
+// walk is Walk for a visit that returns whether to go on below the value, and of the
+// leaves visits only those that are wanted: there are many, and the path of each
+// costs.
+func walk(path string, field Field, value any, wanted func(Field) bool, visit func(string, Field, any) bool) {
 	if !visit(path, field, value) {
 		return
 	}
@@ -72,12 +80,15 @@ func walk(path string, field Field, value any, visit func(string, Field, any) bo
 	case Leaf:
 	case Collection:
 		for _, name := range value.Names() {
-			walk(join(path, name), field, value.Item(name), visit)
+			walk(join(path, name), field, value.Item(name), wanted, visit)
 		}
 	default:
 		v := reflect.ValueOf(value).Elem()
-		for _, f := range Fields(v.Type()) {
-			walk(join(path, f.Key), f, v.FieldByIndex(f.index).Addr().Interface(), visit)
+		for _, f := range fieldsOf(v.Type()) {
+			if f.leaf && !wanted(f) {
+				continue
+			}
+			walk(join(path, f.Key), f, v.FieldByIndex(f.index).Addr().Interface(), wanted, visit)
 		}
 	}
 }

@@ -71,7 +71,7 @@ type Meet struct {
 //
 // Phrase: "4 x M10x1.5 tapped 22 mm, 110 x 80 mm, long-side fore-aft",
 // "2 x 10.5 mm clear, 70 mm apart fore-aft", "6 x 10.1 mm clear, on 84 mm circle".
-// It may also have "into cast-iron" and "30 mm pilot".
+// It may also have "into cast-iron", "30 mm pilot" and "no pilot".
 type Holes struct {
 	Node
 	Count  Whole               `spec:"count" doc:"number of holes"`
@@ -174,6 +174,7 @@ type Rod struct {
 	To     Meet                 `spec:"to" refers:"port" doc:"the other end"`
 	Length Length               `spec:"length" doc:"between centres"`
 	Lock   Choice[lockingWords] `spec:"lock" doc:"what keeps it from turning"`
+	Cable  Flag                 `spec:"cable" doc:"a cable, which bends: it need only be long enough"`
 	Behind Names                `spec:"behind" refers:"behind" doc:"what must be off before it can be reached"`
 }
 
@@ -199,7 +200,8 @@ type Shaft struct {
 
 // Tube is a round or square tube.
 //
-// Phrase: "76.2 x 1.65 mm steel", "45 x 2.5 mm cold-drawn steel".
+// Phrase: "76.2 x 1.65 mm steel", "45 x 2.5 mm cold-drawn steel"; a bar is a tube
+// without a hole, "25 x 12.5 mm steel".
 type Tube struct {
 	Node
 	Outer Length             `spec:"outer" doc:"outside diameter or side"`

@@ -1,7 +1,6 @@
 package spec
 
 import (
-	"encoding/json"
 	"reflect"
 	"regexp"
 	"strings"
@@ -27,7 +26,7 @@ var schemas = func() map[FileKind]func() []byte {
 }()
 
 func makeSchema(kind FileKind) []byte {
-	m := &schemaMaker{defs: jsonschema.Definitions{}}
+	m := &schemaMaker{defs: map[string]*definition{}}
 	m.reflector = &jsonschema.Reflector{
 		Anonymous:    true,
 		FieldNameTag: "spec",
@@ -39,28 +38,23 @@ func makeSchema(kind FileKind) []byte {
 		},
 	}
 	root := m.table(kind.typ())
-	root.Version = jsonschema.Version
 	root.Title = "the file of a " + kind.String()
 	root.Required = []string{kind.String()}
 	for len(m.pending) > 0 {
 		t := m.pending[0]
 		m.pending = m.pending[1:]
-		m.defs[defName(t)] = m.written(t, m.table(t))
+		m.define(defName(t), m.written(t, m.table(t)))
 	}
-	root.Definitions = m.defs
-	text, err := json.MarshalIndent(root, "", "  ")
-	if err != nil {
-		panic("spec: " + err.Error())
-	}
-	return append(text, '\n')
+	return m.text(root)
 }
 
 // A schemaMaker makes the schema of one kind of file: a definition for each
 // table type and for each form of value.
 type schemaMaker struct {
 	reflector *jsonschema.Reflector
-	defs      jsonschema.Definitions
+	defs      map[string]*definition
 	pending   []reflect.Type // table types that are referred to and not made yet
+	writing   sync.WaitGroup // of definitions
 }
 
 func defName(t reflect.Type) string { return strings.ToLower(t.Name()) }
@@ -84,7 +78,7 @@ func (m *schemaMaker) mapped(t reflect.Type) *jsonschema.Schema {
 
 func (m *schemaMaker) refToTable(t reflect.Type) *jsonschema.Schema {
 	if m.defs[defName(t)] == nil {
-		m.defs[defName(t)] = &jsonschema.Schema{} // made when its turn comes
+		m.defs[defName(t)] = &definition{} // made when its turn comes
 		m.pending = append(m.pending, t)
 	}
 	return refTo(defName(t))
@@ -102,7 +96,7 @@ func (m *schemaMaker) table(t reflect.Type) *jsonschema.Schema {
 	}
 	s := r.ReflectFromType(t)
 	s.Version, s.Definitions, s.Required = "", nil, nil
-	for _, field := range Fields(t) {
+	for _, field := range fieldsOf(t) {
 		if field.Required {
 			s.Required = append(s.Required, field.Key)
 		}
@@ -134,7 +128,9 @@ func (m *schemaMaker) written(t reflect.Type, table *jsonschema.Schema) *jsonsch
 
 // states are the words that stand in place of a value.
 func (m *schemaMaker) states() *jsonschema.Schema {
-	m.defs["state"] = &jsonschema.Schema{Enum: []any{"?", "none"}, Description: "\"?\" for what matters and is not measured, \"none\" for what is not there"}
+	if m.defs["state"] == nil {
+		m.define("state", &jsonschema.Schema{Enum: []any{"?", "none"}, Description: "\"?\" for what matters and is not measured, \"none\" for what is not there"})
+	}
 	return refTo("state")
 }
 
@@ -159,11 +155,13 @@ func (m *schemaMaker) collection(t reflect.Type) *jsonschema.Schema {
 
 // reserved are the names that have a meaning of their own.
 func (m *schemaMaker) reserved() *jsonschema.Schema {
-	words := make([]any, len(reserved))
-	for i, name := range reserved {
-		words[i] = name
+	if m.defs["free-name"] == nil {
+		words := make([]any, len(reserved))
+		for i, name := range reserved {
+			words[i] = name
+		}
+		m.define("free-name", &jsonschema.Schema{Not: &jsonschema.Schema{Enum: words}, Description: "a name that has no meaning of its own"})
 	}
-	m.defs["free-name"] = &jsonschema.Schema{Not: &jsonschema.Schema{Enum: words}, Description: "a name that has no meaning of its own"}
 	return refTo("free-name")
 }
 
@@ -180,7 +178,7 @@ func (m *schemaMaker) leaf(kind Kind, t reflect.Type) *jsonschema.Schema {
 		}
 	}
 	if m.defs[name] == nil {
-		m.defs[name] = &jsonschema.Schema{AnyOf: append([]*jsonschema.Schema{m.states()}, m.plainValues(kind)...)}
+		m.define(name, &jsonschema.Schema{AnyOf: append([]*jsonschema.Schema{m.states()}, m.plainValues(kind)...)})
 	}
 	return refTo(name)
 }
@@ -216,7 +214,8 @@ func (m *schemaMaker) list(kind Kind) *jsonschema.Schema {
 	s := &jsonschema.Schema{Type: "array", Description: kind.Name + ", such as " + kind.Example}
 	switch kind.Document {
 	case "numbers":
-		s.Items = &jsonschema.Schema{AnyOf: m.bare("number")}
+		least := uint64(1)
+		s.Items, s.MinItems = &jsonschema.Schema{AnyOf: m.bare("number")}, &least
 	case "positions":
 		corners := uint64(2)
 		s.Items, s.MinItems, s.MaxItems = &jsonschema.Schema{Type: "string", Pattern: written(kind.Pattern())}, &corners, &corners
@@ -244,7 +243,9 @@ func (m *schemaMaker) texts(kind Kind) []*jsonschema.Schema {
 		return []*jsonschema.Schema{text}
 	}
 	text.Description += ", in " + strings.Join(kind.Dimension.Units(), ", ")
-	m.defs["hides-a-choice"] = &jsonschema.Schema{Type: "string", Pattern: written(unit.HidingPattern()), Description: "a unit that means two things: it is read, but nothing can be made of it"}
+	if m.defs["hides-a-choice"] == nil {
+		m.define("hides-a-choice", &jsonschema.Schema{Type: "string", Pattern: written(unit.HidingPattern()), Description: "a unit that means two things: it is read, but nothing can be made of it"})
+	}
 	return []*jsonschema.Schema{text, refTo("hides-a-choice")}
 }
 

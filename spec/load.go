@@ -172,11 +172,14 @@ func (f *File) root() any {
 }
 
 // Walk is Walk over the file, less what would be below a table that is not said.
-func (f *File) Walk(visit func(path string, field Field, value any)) {
+func (f *File) Walk(visit func(path string, field Field, value any)) { f.walk(anyLeaf, visit) }
+
+// walk is Walk for those leaves only that are wanted.
+func (f *File) walk(wanted func(Field) bool, visit func(path string, field Field, value any)) {
 	if f.Kind == 0 {
 		return
 	}
-	walk("", Field{}, f.root(), func(path string, field Field, value any) bool {
+	walk("", Field{}, f.root(), wanted, func(path string, field Field, value any) bool {
 		visit(path, field, value)
 		n := nodeOf(value)
 		return n == nil || n.State != Unsaid

@@ -62,6 +62,10 @@ type Composition struct {
 	Adaptors map[string][]*Adaptor
 }
 
+// Stem is a file's name without its folder and ending, by which fits, weighings and
+// dollies name a driveline.
+func Stem(file string) string { return strings.TrimSuffix(path.Base(file), ".toml") }
+
 // Load reads a file and those that it needs: its shop file, and the driveline
 // that is in a car. It is read once, whatever it is called by. The file is never
 // nil; what is wrong is in Problems.
@@ -225,7 +229,7 @@ func (o *Outfit) CarsFor(driveline string, cars []string) []*Composition {
 // fit finds what a car says of itself with a driveline: the table in [fits]
 // whose `file` names it, else the one of its file's name.
 func (o *Outfit) fit(car, driveline *File) (name string, fit *Fit) {
-	stem := strings.TrimSuffix(path.Base(driveline.Name), path.Ext(driveline.Name))
+	stem := Stem(driveline.Name)
 	for each, said := range car.Car.Fits.All() {
 		switch {
 		case said.File.Given():

@@ -48,7 +48,7 @@ type form struct {
 	key       string
 	words     []string       // a closed list for key; with look, its fixed words
 	dimension unit.Dimension // that of a quantity for key
-	value     string         // what a single word means, where it is not itself
+	value     string         // what it means, where it is not its own words
 }
 
 // Parts of patterns. A number may be a guess, and a length unknown.
@@ -76,6 +76,7 @@ func oneOf(key string, list vocabulary) form     { return form{key: key, words: 
 func means(word, key, value string) form         { return form{key: key, words: []string{word}, value: value} }
 func quantity(key string, d unit.Dimension) form { return form{key: key, dimension: d} }
 func (f form) in(symbol string) form             { f.unit = symbol; return f }
+func (f form) meaning(value string) form         { f.value = value; return f }
 
 // read finds what a phrase says. Every word must belong to a form, and no key
 // may be said twice.
@@ -201,7 +202,10 @@ func (f form) matchLook(text string, at int) ([]wording, int) {
 		}
 		w := wording{key: strings.ReplaceAll(name, "_", "-"), start: at + m[2*i], end: at + m[2*i+1]}
 		value := text[w.start:w.end]
-		if symbol != "" && bareNumber.MatchString(value) {
+		switch {
+		case f.value != "":
+			value = f.value
+		case symbol != "" && bareNumber.MatchString(value):
 			value += " " + symbol
 		}
 		w.value = longForm(w.key, value)

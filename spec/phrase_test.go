@@ -35,6 +35,8 @@ func TestPhrases(t *testing.T) {
 			`{ count = 2, clear = "10.5 mm", apart = "70 mm", along = "fore-aft" }`},
 		{"holes on a circle", "car.toml", "mounts.x.holes", `"6 x 10.1 mm clear, on 84 mm circle, 30 mm pilot"`,
 			`{ count = 6, clear = "10.1 mm", circle = "84 mm", pilot = "30 mm" }`},
+		{"holes without a pilot", "car.toml", "mounts.x.holes", `"6 x 8.1 mm clear, on 86 mm circle, no pilot"`,
+			`{ count = 6, clear = "8.1 mm", circle = "86 mm", pilot = "none" }`},
 		{"holes in inches", "car.toml", "mounts.x.holes", `"4 x 3/8-16 tapped 0.9 in into cast-iron, 4 1/2 x 3.25 in"`,
 			`{ count = 4, thread = "3/8-16", depth = "0.9 in", into = "cast-iron", apart = "4 1/2 in", wide = "3.25 in" }`},
 		{"holes not measured", "car.toml", "mounts.x.holes", `"? x M10x1.5 tapped ?, ~110 x ? mm"`,

@@ -29,6 +29,7 @@ var (
 		looks(`(?P<apart>`+aLength+`) apart`, "apart"),
 		looks(`on (?P<circle>`+aLength+`) circle`, "circle"),
 		looks(`(?P<pilot>`+aLength+`) pilot`, "pilot"),
+		looks(`(?P<pilot>no pilot)`).meaning("none"),
 		looks(`long-side (?P<along>[a-z-]+)`, "long-side"),
 		oneOf("along", axisWords{}),
 		looks(`into (?P<into>[a-z-]+)`, "into"),
@@ -61,7 +62,7 @@ var (
 		alone(`measured with (?P<measured_with>[^,]+)`, "measured", "with"),
 	}}
 
-	tubePhrase = phrasing{"a tube", "45 x 2.5 mm cold-drawn steel", []form{
+	tubePhrase = phrasing{"a tube, or a bar by half its diameter as the wall,", "45 x 2.5 mm cold-drawn steel", []form{
 		looks(`(?P<outer>` + aNumber + `|\?) x (?P<wall>` + aNumber + `|\?) ?(?P<unit>mm|in)`),
 		oneOf("made", drawnWords{}),
 		oneOf("metal", metalWords{}),

@@ -32,7 +32,8 @@ const (
 func newIndex(f *File) index {
 	x := index{byRef: map[string]PortAt{}, posts: map[string]*Port{}, things: map[string]string{}}
 	systems := map[string]Choice[serviceWords]{}
-	f.Walk(func(path string, field Field, value any) {
+	carries := func(f Field) bool { return f.Key == "carries" }
+	f.walk(carries, func(path string, field Field, value any) {
 		switch v := value.(type) {
 		case *Choice[serviceWords]:
 			if system, ok := strings.CutSuffix(path, ".carries"); ok {

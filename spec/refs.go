@@ -70,7 +70,8 @@ func (f *File) deadInShop(shop *File) []source.Problem {
 // references calls visit for each reference that is given, with the path of its
 // value.
 func (f *File) references(visit func(path, refers, ref string)) {
-	f.Walk(func(path string, field Field, value any) {
+	refers := func(f Field) bool { return f.Refers != "" }
+	f.walk(refers, func(path string, field Field, value any) {
 		if field.Refers == "" {
 			return
 		}

@@ -85,6 +85,8 @@ var shapeErrors = []shapeError{
 	{"value for named tables", "car.toml", "[fuel]\nlift-pump = { ports = 3 }", `car.toml:4:23: found the bare number 3; [fuel.lift-pump.ports.NAME] for each of them, or "none" if there is none`},
 	{"array of tables", "car.toml", "[[access]]\nfrom = \"outside front\"", `car.toml:3:1: found an array of tables; [access.NAME] for each of them, or "none" if there is none`},
 	{"list for a number", "driveline.toml", "[clutch]\nouter = [\"184 mm\"]", `driveline.toml:4:9: found a list of 1; a length with its unit in quotes, such as "1 mm"`},
+	{"empty list of numbers", "driveline.toml", "[gearbox]\nratios = []", `driveline.toml:4:10: the list is empty; what is in it, or "none" if there is nothing`},
+	{"empty list of names", "car.toml", "[support]\nchocked = []", `car.toml:4:11: the list is empty; what is in it, or "none" if there is nothing`},
 	{"text in a list of numbers", "driveline.toml", "[gearbox]\nratios = [2.8, \"2.0\"]", `driveline.toml:4:16: found the text "2.0"; a plain number, without quotes or unit`},
 	{"table for a value", "car.toml", "[weighing]\nheight = { is = \"390 mm\" }", `car.toml:4:10: found a table; a length with its unit in quotes, such as "1 mm"`},
 	{"number in names", "car.toml", "[fits.x]\nbehind = [\"none-such\", 3]", "car.toml:4:24: found the bare number 3; a name in quotes, or a list of names"},
@@ -137,7 +139,7 @@ var shapeErrors = []shapeError{
 	{"bad axis", "car.toml", "[mounts.x]\nholes = \"4 x 10.5 mm clear, 110 x 80 mm, long-side sideways\"", `car.toml:4:52: "sideways" is not a word used here; one of "fore-aft", "across", "upright"`},
 	{"hose", "car.toml", "[lines.x]\nhose = \"2.95 of ptfe-8\"", `car.toml:4:9: "2.95" means nothing here; length, kind and date of a hose such as "2.95 m of ptfe-8, 2023-02"`},
 	{"hose date", "car.toml", "[lines.x]\nhose = \"2.95 m of ptfe-8, 2023-14\"", "car.toml:4:27: 2023-14 does not exist; a month from 01 to 12 is due"},
-	{"tube", "car.toml", "[shafts.x]\ntube = \"76.2 x 1.65 steel\"", `car.toml:4:9: "76.2" means nothing here; a tube such as "45 x 2.5 mm cold-drawn steel"`},
+	{"tube", "car.toml", "[shafts.x]\ntube = \"76.2 x 1.65 steel\"", `car.toml:4:9: "76.2" means nothing here; a tube, or a bar by half its diameter as the wall, such as "45 x 2.5 mm cold-drawn steel"`},
 	{"injectors", "driveline.toml", "[engine]\ninjectors = \"5 x 1050 mL/min\"", `driveline.toml:4:14: "5" means nothing here; number and flow of the injectors such as "5 x 1050 mL/min at 3.0 bar"`},
 	{"injector flow", "driveline.toml", "[engine]\ninjectors = \"5 x 1050 mL at 3 bar\"", "driveline.toml:4:23: mL is a volume; a volume flow is due, in L/min, L/h, mL/min, L/s, m3/h, m3/s, US gal/min, imp gal/min, US gal/h, imp gal/h or ft3/min"},
 	{"end and port swapped", "car.toml", "[lines.x]\nto = [\"female 37-flare\", \"driveline.fuel-in\"]", `car.toml:4:6: where and what are swapped; ["driveline.fuel-in", "female 37-flare"]`},
@@ -152,7 +154,7 @@ var shapeErrors = []shapeError{
 	{"gap between three", "car.toml", "[gaps.x]\nbetween = [\"a b\", \"c d\", \"e f\"]", `car.toml:4:11: a gap is between two things, not 3; two names such as ["exhaust.pipes.front", "cabin floor"]`},
 	{"malformed waiver", "car.toml", "[waivers.x]\nrule = \"lines.age\"\nuntil = \"soon\"", "car.toml:3:1: [waivers.x] does not say enough; also due: \"on\", \"why\"\ncar.toml:5:10: \"soon\" is no date; write it like 2022, 2022-06 or 2022-06-15"},
 	{"port and mount of one name", "driveline.toml", "[ports]\nleft = \"-8 male 37-flare\"\n[mounts]\nleft = { light = true }", `driveline.toml:6:1: "left" is the name of a port already; another name, so that driveline.left means one thing`},
-	{"all at once", "car.toml", "[fuel.cell]\nholds = 45\nmetal = \"wood\"\n[lines.x]\nhoes = 1", "car.toml:4:9: found the bare number 45; a volume with its unit in quotes, such as \"45 L\"\ncar.toml:5:10: \"wood\" is not a word used here; one of \"aluminium\", \"anodised-aluminium\", \"cast-aluminium\", \"steel\", \"plated-steel\", \"stainless\", \"cast-iron\", \"brass\", \"copper\", \"bronze\", \"titanium\", \"zinc\", \"nylon\", \"carbon\"\ncar.toml:7:1: \"hoes\" is not a key of [lines.x]; its keys are hose, from, to, ends, through, clips, tightest-bend, suction, falls, climbs, near, sleeve, bonded, behind, clamps, tied, working, bulkhead"},
+	{"all at once", "car.toml", "[fuel.cell]\nholds = 45\nmetal = \"wood\"\n[lines.x]\nhoes = 1", "car.toml:4:9: found the bare number 45; a volume with its unit in quotes, such as \"45 L\"\ncar.toml:5:10: \"wood\" is not a word used here; one of \"aluminium\", \"anodised-aluminium\", \"cast-aluminium\", \"steel\", \"plated-steel\", \"stainless\", \"cast-iron\", \"brass\", \"copper\", \"bronze\", \"titanium\", \"zinc\", \"nylon\", \"carbon\"\ncar.toml:7:1: \"hoes\" is not a key of [lines.x]; did you mean \"hose\"?"},
 	{"syntax hides the rest", "car.toml", "[fuel.cell]\nholds = 45 L\nmetal = \"wood\"", `car.toml:4:12: something follows on the same line; one NAME = VALUE a line, and a figure with its unit in quotes, "12 mm"`},
 
 	// references

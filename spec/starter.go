@@ -3,7 +3,6 @@ package spec
 import (
 	"cmp"
 	"fmt"
-	"path"
 	"slices"
 	"strings"
 	"unicode"
@@ -135,17 +134,23 @@ func (s *starter) car(name string, driveline *File) {
 	s.key("name", name, "")
 	s.key("use", "?", inProse(useWords{}))
 	s.key("driveline", "none", "its file, relative to this one; none for an empty bay")
+	s.key("shop", "none", "file of hoses, stands and hoist, relative to this one")
 	s.key("origin", "?", "where x forward, y left and z up start")
 	s.key("front-axle", "?", "the point on the ground below the middle of the front axle line, from there")
 	s.key("wheelbase", "?", "")
+	s.key("track-front", "?", "between tyre centres")
+	s.key("track-rear", "?", "")
 	s.line("\n[weighing]")
 	s.key("date", "?", "")
 	for _, wheel := range []string{"front-left", "front-right", "rear-left", "rear-right"} {
 		s.key(wheel, "?", "")
 	}
 	s.key("height", "?", "centre of mass above the ground")
+	s.key("driveline", "?", "file name of the one that was in it, or none")
+	s.key("driver", "?", "true if the driver sat in it")
 	s.line("\n[support]")
 	s.key("floor", "?", inProse(floorWords{}))
+	s.key("wheels-down", "?", "wheels that stay on the floor, or none")
 	for _, corner := range []string{"front-left", "front-right", "rear-left", "rear-right"} {
 		s.line("\n[support.stands.%s]", corner)
 		s.key("stand", "?", "kind of stand, from the shop file")
@@ -162,7 +167,7 @@ func (s *starter) car(name string, driveline *File) {
 // meet.
 func (s *starter) halves(driveline *File) {
 	d := driveline.Driveline
-	stem := strings.TrimSuffix(path.Base(driveline.Name), path.Ext(driveline.Name))
+	stem := Stem(driveline.Name)
 	s.line("\n# --- for %s", cmp.Or(printable(d.Driveline.Name.Text), stem))
 	if nameForm.MatchString(stem) && !slices.Contains(reserved, stem) {
 		s.line("\n[fits.%s]", stem)

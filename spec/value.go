@@ -73,6 +73,9 @@ func (v *Value[T, G]) Decode(raw any) error {
 			return nil
 		}
 	}
+	if list, ok := raw.([]any); ok && len(list) == 0 {
+		return &unit.Error{Problem: "the list is empty", Want: `what is in it, or "none" if there is nothing`}
+	}
 	var g G
 	plain, marks := unmarked(raw, g.Kind)
 	read, err := g.Read(plain)

@@ -137,8 +137,12 @@ func (floorWords) Words() []string {
 func (lockWords) Words() []string {
 	return []string{"pin", "ratchet and pin", "ratchet", "screw"}
 }
+
+// tappedWords are metals that a thread is cut in. By tensile strength mild-steel is up
+// to 400 MPa, steel up to 600, and heat-treated-steel, of which crankshafts and hubs
+// are, over 800.
 func (tappedWords) Words() []string {
-	return []string{"steel", "mild-steel", "cast-iron", "aluminium", "cast-aluminium", "magnesium", "bronze", "insert"}
+	return []string{"steel", "mild-steel", "heat-treated-steel", "cast-iron", "aluminium", "cast-aluminium", "magnesium", "bronze", "insert"}
 }
 func (stationWords) Words() []string {
 	return []string{"outside front", "outside rear", "under", "cabin", "engine bay", "bench"}

@@ -124,7 +124,7 @@ func TestFields(t *testing.T) {
 				return
 			}
 			keys := map[string]bool{}
-			for _, f := range Fields(reflect.TypeOf(value).Elem()) {
+			for _, f := range fieldsOf(reflect.TypeOf(value).Elem()) {
 				switch {
 				case keys[f.Key]:
 					t.Errorf("%s: two fields have the key %s", path, f.Key)

@@ -4,9 +4,10 @@
 //
 // A file says what it is (about), where it is from (source, a key of the table
 // "sources"; clause; confidence) and then its rows; "sources" itself holds one
-// citation a key. A row may carry its own
-// source, clause and confidence, which then win. Figures are in SI unless a
-// column's name ends in its unit; written keeps the source's own.
+// citation a key. A row may carry its own source, clause and confidence, which
+// then win. Figures are in SI unless a column's name ends in its unit; written
+// keeps the source's own. What looks a row up says with its second result whether
+// the table has it.
 package tables
 
 import (
@@ -31,11 +32,8 @@ func FS() fs.FS { return files }
 // Names returns the names of all tables, sorted.
 func Names() []string { return slices.Sorted(maps.Keys(contents())) }
 
-// Data returns every table by name, as maps, slices, strings, float64s and
-// booleans. The value is fresh: the caller may change it.
-func Data() map[string]any { return Named(Names()) }
-
-// Named is Data for the tables that have one of the names.
+// Named returns the tables that have one of the names, as maps, slices, strings,
+// float64s and booleans. The value is fresh: the caller may change it.
 func Named(names []string) map[string]any {
 	tables := make(map[string]any, len(names))
 	for _, name := range names {
@@ -147,9 +145,6 @@ func Source(key string) (Citation, bool) {
 	s, ok := sources()[key]
 	return s, ok
 }
-
-// SourceKeys returns every source key, sorted.
-func SourceKeys() []string { return slices.Sorted(maps.Keys(sources())) }
 
 // A Row holds the columns that every row may have. In a row returned by this
 // package Source, Clause and Confidence are filled in: the row's own, else its

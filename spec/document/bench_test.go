@@ -38,6 +38,6 @@ func BenchmarkJoin(b *testing.B) {
 func BenchmarkEncode(b *testing.B) {
 	joined := document.Join(fullCar(b), day)
 	for b.Loop() {
-		joined.Encode()
+		joined.Value()
 	}
 }

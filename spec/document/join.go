@@ -1,7 +1,7 @@
 package document
 
 import (
-	"path"
+	"cmp"
 	"slices"
 	"strings"
 	"time"
@@ -77,7 +77,7 @@ func newJoiner(c *spec.Composition) *joiner {
 		j.car = c.Car.Car
 	}
 	if c.Driveline != nil {
-		j.driveline, j.name = c.Driveline.Driveline, stem(c.Driveline.Name)
+		j.driveline, j.name = c.Driveline.Driveline, spec.Stem(c.Driveline.Name)
 	}
 	if c.Shop != nil {
 		j.shop = c.Shop.Shop
@@ -117,7 +117,7 @@ func (j *joiner) given() Given {
 func (j *joiner) enter(at spec.PortAt, prefix, owner string) {
 	p := &Port{Subject: Subject{Path: prefix + at.Path, Name: at.Ref}, Port: *at.Port, Owner: owner}
 	p.Half = *half(at.Port.End, p.Path+".end", owner, "", j.usualMetal(owner))
-	p.Service = firstOf(at.Port.Gives.V, at.Port.Takes.V, at.Port.Both.V)
+	p.Service = cmp.Or(at.Port.Gives.V, at.Port.Takes.V, at.Port.Both.V)
 	if said := at.Port; p.Service == "" && said.Gives.State != spec.Asked && said.Takes.State != spec.Asked && said.Both.State != spec.Asked {
 		p.Service = at.Carries.V // as most ports of a tank or a pump
 	}
@@ -296,7 +296,7 @@ func (j *joiner) line(name string, line *spec.Line, owner string) Line {
 	l.To = j.lineEnd(line.To, line.Path+".to", owner, l.Kind.Size.V)
 	for _, end := range []*LineEnd{l.From, l.To} {
 		if end != nil && end.Port != nil {
-			l.Service = firstOf(l.Service, end.Port.Service)
+			l.Service = cmp.Or(l.Service, end.Port.Service)
 		}
 	}
 	l.Boundary = strings.HasPrefix(line.From.Port.V, "driveline.") || strings.HasPrefix(line.To.Port.V, "driveline.")
@@ -309,7 +309,7 @@ func (j *joiner) line(name string, line *spec.Line, owner string) Line {
 	}
 	l.Liner = l.Kind.Liner.V
 	if line.Clamps.State == spec.Unsaid || line.Clamps.Given() {
-		l.Clamp = firstOf(line.Clamps.V, line.From.Clamp.V, line.To.Clamp.V, j.usual(owner).Clamp.V)
+		l.Clamp = cmp.Or(line.Clamps.V, line.From.Clamp.V, line.To.Clamp.V, j.usual(owner).Clamp.V)
 	}
 	if l.Service == "fuel" || l.Service == "fuel vapour" {
 		l.Fuel = j.fuelInTank()
@@ -408,20 +408,12 @@ func (j *joiner) pins(d *Document) {
 		return
 	}
 	d.Pins = []Pin{}
-	connectors := map[string]bool{}
-	for _, name := range append(j.car.Pins.Names(), j.driveline.Pins.Names()...) {
-		connectors[name] = true
-	}
-	for _, connector := range sorted(connectors) {
+	for _, connector := range either(j.car.Pins.Names(), j.driveline.Pins.Names()) {
 		here, there := j.car.Pins.Named[connector], j.driveline.Pins.Named[connector]
 		if here == nil || there == nil {
 			continue // one half is not described at all: the plug's own rules say so
 		}
-		ways := map[string]bool{}
-		for _, way := range append(here.Names(), there.Names()...) {
-			ways[way] = true
-		}
-		for _, way := range sorted(ways) {
+		for _, way := range either(here.Names(), there.Names()) {
 			pin := Pin{Subject: Subject{"pins." + connector + "." + way, way}, Connector: connector, Here: here.Named[way], There: there.Named[way]}
 			if pin.Here == nil {
 				pin.Path = "driveline." + pin.Path
@@ -445,24 +437,7 @@ func fill[T, S any](into *[]T, table *spec.Table[S], make func(name string, s *S
 	}
 }
 
-func firstOf(words ...string) string {
-	for _, w := range words {
-		if w != "" {
-			return w
-		}
-	}
-	return ""
+// either lists the names that stand in one list or the other, sorted.
+func either(one, other []string) []string {
+	return slices.Compact(slices.Sorted(slices.Values(slices.Concat(one, other))))
 }
-
-func sorted(set map[string]bool) []string {
-	keys := make([]string, 0, len(set))
-	for k := range set {
-		keys = append(keys, k)
-	}
-	slices.Sort(keys)
-	return keys
-}
-
-// stem is a file's name without its folder and ending, by which pair facts and
-// dollies name a driveline.
-func stem(file string) string { return strings.TrimSuffix(path.Base(file), ".toml") }

@@ -119,17 +119,19 @@ func (j *joiner) faces(d *Document) {
 	})
 }
 
-// rod puts a rod or cable beside the driveline's half, and the gear lever if it
-// comes from there.
+// rod puts a rod or cable between the driveline's half and what works it, and
+// beside the gear lever if it comes from there.
 func (j *joiner) rod(name string, r *spec.Rod) Rod {
 	rod := Rod{Subject: Subject{r.Path, name}, Rod: *r}
 	for _, end := range []spec.Meet{r.From, r.To} {
 		switch port := end.Port.V; {
 		case strings.HasPrefix(port, "driveline."):
 			rod.Port = j.port(port, ofCar)
+			continue
 		case strings.HasPrefix(port, "gearbox.lever"):
 			rod.Lever = j.car.Gearbox.Lever
 		}
+		rod.Worked = j.port(end.Port.V, ofCar)
 	}
 	return rod
 }

@@ -28,12 +28,14 @@ func (j *joiner) safety(d *Document) {
 			d.Dated = append(d.Dated, Dated{Subject: Subject{item.dated.Path, name}, Dated: item.dated, Kind: item.kind})
 		}
 	}
-	for name, eye := range map[string]spec.TowEye{"front": s.TowFront, "rear": s.TowRear} {
+	for _, eye := range []struct {
+		name string
+		spec.TowEye
+	}{{"front", s.TowFront}, {"rear", s.TowRear}} {
 		if eye.Told() {
-			d.TowEyes = append(d.TowEyes, TowEye{Subject: Subject{eye.Path, name}, TowEye: eye})
+			d.TowEyes = append(d.TowEyes, TowEye{Subject: Subject{eye.Path, eye.name}, TowEye: eye.TowEye})
 		}
 	}
-	slices.SortFunc(d.TowEyes, func(a, b TowEye) int { return strings.Compare(a.Path, b.Path) })
 	switch s.Plumbed.State {
 	case spec.Given:
 		d.Fire = []FireSystem{{Subject{s.Plumbed.Path, "fire-system"}, s.Plumbed}}
@@ -63,11 +65,15 @@ func (j *joiner) standing(d *Document) {
 	if j.fit != nil {
 		support.Fit = *j.fit
 	}
+	if j.driveline != nil {
+		support.Weighed = j.driveline.Weighed
+	}
 	if hoist := j.shop.Hoists.Named[s.Lift.V]; hoist != nil {
 		support.Crane = *hoist
 	}
 	if dolly := j.shop.Dollies.Named[s.Dolly.V]; dolly != nil {
 		support.Carrier = *dolly
+		support.Locking, support.unlocked = locking(dolly)
 		fill(&d.Castors, &dolly.Castors, func(name string, c *spec.Castor) Castor {
 			return Castor{Subject: Subject{c.Path, name}, Castor: *c}
 		})
@@ -137,6 +143,24 @@ func unchocked(s *spec.Support) []string {
 		}
 	}
 	return loose
+}
+
+// locking counts the castors of a dolly that lock. While one of them does not say, it
+// names what would have to be written instead.
+func locking(dolly *spec.Dolly) (count *int, unsaid []string) {
+	locks := 0
+	for _, castor := range dolly.Castors.All() {
+		switch {
+		case castor.Locks.V:
+			locks++
+		case !castor.Locks.Given() && castor.Locks.State != spec.None:
+			unsaid = append(unsaid, castor.Path+".locks")
+		}
+	}
+	if len(unsaid) > 0 || len(dolly.Castors.Named) == 0 {
+		return nil, unsaid
+	}
+	return &locks, nil
 }
 
 // leaves tells whether a thing goes with the driveline, or comes off before it.

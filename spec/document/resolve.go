@@ -103,6 +103,13 @@ func (m *DriveMount) awaits(key string) []string {
 	return m.strays
 }
 
+func (s *Support) awaits(key string) []string {
+	if key != "locking" {
+		return nil
+	}
+	return s.unlocked
+}
+
 func (e *Electric) awaits(key string) []string {
 	switch key {
 	case "unkilled":

@@ -5,12 +5,21 @@ import (
 	"strings"
 	"sync"
 
+	"github.com/open-policy-agent/opa/v1/ast"
+
 	"fitup/spec"
 )
+
+// shape is what an object of the document holds.
+type shape struct {
+	members []member
+	node    []int // index of its spec.Node; nil if it is no spec table
+}
 
 // member is one field of an object of the document.
 type member struct {
 	key   string // as rules write it
+	term  *ast.Term
 	doc   string
 	dim   string
 	by    string // the field that names what this one was looked up by
@@ -18,15 +27,26 @@ type member struct {
 	typ   reflect.Type
 }
 
-var shapes sync.Map // reflect.Type -> []member
+var shapes sync.Map // reflect.Type -> *shape
+
+func shapeOf(t reflect.Type) *shape {
+	if known, ok := shapes.Load(t); ok {
+		return known.(*shape)
+	}
+	s := &shape{members: membersOf(t)}
+	if f, ok := t.FieldByName("Node"); ok && f.Type == reflect.TypeFor[spec.Node]() {
+		s.node = f.Index
+	}
+	shapes.Store(t, s)
+	return s
+}
 
 // members lists the fields of an object type: its own, then those of the spec
 // types that it embeds. Where a name stands twice the outer one holds, so that a
 // joined half replaces the reference that it was joined by.
-func members(t reflect.Type) []member {
-	if known, ok := shapes.Load(t); ok {
-		return known.([]member)
-	}
+func members(t reflect.Type) []member { return shapeOf(t).members }
+
+func membersOf(t reflect.Type) []member {
 	var out []member
 	taken := map[string]bool{}
 	level := []member{{typ: t}}
@@ -45,12 +65,11 @@ func members(t reflect.Type) []member {
 					continue
 				}
 				taken[key] = true
-				out = append(out, member{key: key, doc: f.Tag.Get("doc"), dim: f.Tag.Get("dim"), by: f.Tag.Get("by"), index: index, typ: f.Type})
+				out = append(out, member{key: key, term: ast.StringTerm(key), doc: f.Tag.Get("doc"), dim: f.Tag.Get("dim"), by: f.Tag.Get("by"), index: index, typ: f.Type})
 			}
 		}
 		level = next
 	}
-	shapes.Store(t, out)
 	return out
 }
 
@@ -89,12 +108,11 @@ func elementOf(t reflect.Type) (reflect.Type, bool) {
 	return named.Type.Elem().Elem(), true
 }
 
-// nodeOf returns the state and path of a spec table, if v is one.
-func nodeOf(v reflect.Value) (spec.Node, bool) {
-	f := v.FieldByName("Node")
-	if !f.IsValid() {
-		return spec.Node{}, false
+// nodeOf returns the state and path of a spec table; nil if v, a struct of the
+// shape, is none.
+func (s *shape) nodeOf(v reflect.Value) *spec.Node {
+	if s.node == nil {
+		return nil
 	}
-	node, ok := f.Interface().(spec.Node)
-	return node, ok
+	return v.FieldByIndex(s.node).Addr().Interface().(*spec.Node)
 }

@@ -8,10 +8,13 @@ import (
 func TestTo(t *testing.T) {
 	words := []string{"bore", "bend", "burst", "lines"}
 	for _, test := range []struct{ word, want string }{
-		{"boer", ""},                     // two letters of four differ
+		{"boer", "bore"},                 // two neighbours exchanged
+		{"broe", "bore"},                 // and at the front
+		{"eorb", ""},                     // two that are not neighbours
 		{"bor", "bore"},                  // one missing
 		{"BURST", "burst"},               // case aside
-		{"lnies", ""},                    // two of five: a third of five is one
+		{"lnies", "lines"},               // exchanged, within
+		{"lxnxs", ""},                    // two of five: a third of five is one
 		{"line", "lines"},                // one missing
 		{"x", ""},                        // a short word is near nothing
 		{"bxnd", "bend"},                 // one wrong

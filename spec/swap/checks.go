@@ -1,6 +1,7 @@
 package swap
 
 import (
+	"cmp"
 	"slices"
 	"strings"
 
@@ -10,9 +11,13 @@ import (
 
 // lists fills in what is not steps.
 func (p *planner) lists() {
+	fuel := "fuel joints tight at pressure, two minutes, engine off"
+	if p.drivenPump() {
+		fuel = "fuel joints dry with the float chambers full, and again at idle"
+	}
 	p.plan.Checks = []Check{
 		{"oil pressure by cranking, before fuel and spark", "driveline.engine"},
-		{"fuel joints tight at pressure, two minutes, engine off", "fuel"},
+		{fuel, "fuel"},
 		{"isolator stops the running engine", "electrics.isolator"},
 		{"charging voltage", "driveline.ports.alternator"},
 		{"throttle shuts by itself", "driveline.engine.throttle"},
@@ -45,7 +50,7 @@ func (p *planner) lists() {
 		{"every open end capped and named", "lines"},
 		{"isolator open, earth lead off; ends of wires insulated", "electrics"},
 		{"brakes hold without their servo, or it is tagged", "brakes"},
-		{"nose light and tail heavy: who may move it, and how", "weighing"},
+		{"its balance has moved: who may move it, and how", "weighing"},
 		{"drained fluids named on their cans", "fuel"},
 	}
 	if f := p.car.Safety.Plumbed; f.Told() {
@@ -59,15 +64,7 @@ func (p *planner) lists() {
 		{"bay: pipes, loom chafe, holes in the bulkhead, heat shields", "safety.firewall"},
 	}
 	p.plan.Life = append(p.plan.Life, p.d.Life...)
-	slices.SortStableFunc(p.plan.Life, func(a, b document.LifeItem) int {
-		switch {
-		case a.Calc.Share.Value > b.Calc.Share.Value:
-			return -1
-		case a.Calc.Share.Value < b.Calc.Share.Value:
-			return 1
-		}
-		return 0
-	})
+	slices.SortStableFunc(p.plan.Life, func(a, b document.LifeItem) int { return cmp.Compare(b.Calc.Share.Value, a.Calc.Share.Value) })
 	p.tools()
 }
 

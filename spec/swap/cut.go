@@ -2,7 +2,9 @@ package swap
 
 import (
 	"cmp"
+	"errors"
 	"fmt"
+	"maps"
 	"slices"
 	"strings"
 )
@@ -122,8 +124,8 @@ func (e *NoCut) Error() string {
 // Part finds the cheapest way to part what must leave from what must stay. Of
 // equal cuts it takes the one with the fewest wet joints, then the fewest
 // joints, then the one whose joints come first by name, and then the one in
-// which fewest parts leave. The search is exact. An error is a *NoCut, or tells
-// of a name that is not in the network.
+// which fewest parts leave. The search is exact. An error is a *NoCut, or tells of a
+// name that is not in the network, or of more ways than can be weighed.
 func (n Network) Part() (*Parting, error) {
 	x, err := newIndex(n)
 	if err != nil {
@@ -134,6 +136,9 @@ func (n Network) Part() (*Parting, error) {
 		return nil, err
 	}
 	best := s.run()
+	if x.tired() {
+		return nil, errTooManyWays
+	}
 	p := &Parting{Best: x.cut(best), Bound: s.rootBound}
 	p.Unopened = x.unopened(best)
 	p.Loose = x.loose()
@@ -148,7 +153,9 @@ func (n Network) Part() (*Parting, error) {
 			continue // held to its side by what is never opened
 		}
 		other.best = next // what is no better need not be looked at
-		next = other.run()
+		if next = other.run(); x.tired() {
+			return nil, errTooManyWays
+		}
 	}
 	if next != nil {
 		cut := x.cut(next)
@@ -169,7 +176,17 @@ type index struct {
 	ends   [][2]int // of each joint, in Parts
 	behind [][]int  // of each joint, in Access: all that must be off, in the end
 	off    []bool   // access that is off anyway
+	tries  int      // branches that all searches have looked at
 }
+
+// mostTries bounds the branches that one parting may take: some seconds. A car that
+// was built takes hundreds; parts that could go either way at one price, which no bound
+// tells apart, double them each.
+const mostTries = 1 << 18
+
+func (x *index) tired() bool { return x.tries > mostTries }
+
+var errTooManyWays = errors.New("too many parts may go either way at much the same price to weigh them all; say of some whether they go with the driveline or with the car")
 
 func newIndex(n Network) (*index, error) {
 	x := &index{Network: n}
@@ -319,7 +336,7 @@ func (x *index) unopened(l *labels) []string {
 			delete(shut, x.Joints[j].Circuit)
 		}
 	}
-	return sortedKeys(shut)
+	return slices.Sorted(maps.Keys(shut))
 }
 
 // loose names the parts that no chain of joints leads from to one that is held.
@@ -362,13 +379,4 @@ func (l *labels) compare(o *labels) int {
 		cmp.Compare(len(l.leaves), len(o.leaves)),
 		slices.Compare(l.leaves, o.leaves),
 	)
-}
-
-func sortedKeys[V any](set map[string]V) []string {
-	keys := make([]string, 0, len(set))
-	for k := range set {
-		keys = append(keys, k)
-	}
-	slices.Sort(keys)
-	return keys
 }

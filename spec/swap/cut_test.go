@@ -377,3 +377,19 @@ func TestPartIsQuick(t *testing.T) {
 		t.Errorf("it costs %d, want %d; open %v", got.Best.Effort, want, got.Best.Open)
 	}
 }
+
+// TestPartGivesUp: thirty parts between the driveline and the car, each held to both at
+// one price, could be parted in 2^30 ways that cost the same.
+func TestPartGivesUp(t *testing.T) {
+	n := Network{Parts: []Part{{Name: "driveline", Side: Leaves}, {Name: "car", Side: Stays}}}
+	for i := range 30 {
+		name := fmt.Sprintf("part %d", i)
+		n.Parts = append(n.Parts, Part{Name: name})
+		for _, side := range []string{"driveline", "car"} {
+			n.Joints = append(n.Joints, Joint{Name: name + " to " + side, Between: [2]string{name, side}, Effort: 60})
+		}
+	}
+	if _, err := n.Part(); !errors.Is(err, errTooManyWays) {
+		t.Errorf("got %v", err)
+	}
+}

@@ -1,6 +1,7 @@
 package swap
 
 import (
+	"maps"
 	"slices"
 	"strings"
 
@@ -66,7 +67,7 @@ func (p *planner) drainDriveline(s *sequence, service string, catch *Catch) {
 // drainCar opens the drain of a radiator, tank or cooler of the car from which a
 // joint that is opened would run dry.
 func (p *planner) drainCar(s *sequence, service string, catch *Catch) {
-	for _, path := range sortedKeys(p.parts) {
+	for _, path := range slices.Sorted(maps.Keys(p.parts)) {
 		part := p.parts[path]
 		if !p.feedsOpen(path, service) {
 			continue

@@ -2,6 +2,7 @@ package swap
 
 import (
 	"io/fs"
+	"maps"
 	"os"
 	"path/filepath"
 	"slices"
@@ -43,7 +44,7 @@ func TestSwapFaults(t *testing.T) {
 		t.Fatal(err)
 	}
 	before := map[string][]string{}
-	for _, name := range sortedKeys(faults) {
+	for _, name := range slices.Sorted(maps.Keys(faults)) {
 		fault := faults[name]
 		if _, ok := before[fault.key()]; !ok {
 			before[fault.key()] = fault.said(t, engine, files)

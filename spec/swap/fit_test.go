@@ -83,6 +83,7 @@ C = { gives = "start request" }`, "pin loom.C: left over: the driveline's half h
 		{`at = "-2000, 0, 300 mm" -> at = "?"`, "reach feed: cannot tell: write fuel.cell.ports.feed.at"},
 		{`length = "700 mm" -> length = "680 mm"`, "reach prop: must be made: it would have to be 5 mm longer than it slides"},
 		{`length = "700 mm" -> length = "720 mm"`, "reach prop: must be made: it would have to be 5 mm shorter than it slides"},
+		{cable("200 mm"), "reach throttle: must be made: it would have to be 290 mm longer than it can be screwed"},
 		{`tail = "0.3 m" -> tail = "0.01 m"`, "reach loom: must be made: 11.8 mm too short: both tails together are 110 mm"},
 		{`bulkhead = { box = ["-1.30, -> bulkhead = { box = ["-0.20,`, "room block: fouls: both are in one place"},
 		{`0.75 m", "0.4, -> 0.72 m", "0.4,`, "room block: fouls: 20 mm away, and 30 mm are wanted with the engine rocking; it comes off with bonnet"},
@@ -102,6 +103,17 @@ end = "60 mm female slip"
 at = "-1500, 250, 200 mm"
 [sensors.wheel-speed]`, "reach front: must be made: 50 mm too short"},
 		{`nose-up = "0 deg" -> nose-up = "?"`, "room block: cannot tell: write fits.lump.nose-up"},
+		{`rocks = "10 mm" -> rocks = "?"`, "room block: cannot tell: write fits.lump.rocks"},
+		{`rocks = "10 mm" -> rocks = "?"`, "reach loom: cannot tell: write fits.lump.rocks"},
+		{`[solids]
+bulkhead = -> [solids]
+strut = { hot = "90 °C" }
+bulkhead =`, "room block: cannot tell: write solids.strut.box"},
+		{`drain = "1 x M12x1.5 hex, -> box = "?"
+drain = "1 x M12x1.5 hex,`, "room block: cannot tell: write cooling.radiator.box"},
+		{`left = { at = "200, 200, 50 mm" -> left = { light = true, tail = "0.05 m", at = "200, 200, 50 mm" && [tune] -> [solids.turbo]
+keep-off = "20 mm"
+[tune]`, "reach left: cannot tell: write driveline.solids.turbo.box"},
 	} {
 		t.Run(test.edit, func(t *testing.T) {
 			c, d := composed(t, fleet(t, strings.Split(test.edit, " && ")...), "wagtail.toml")
@@ -116,6 +128,41 @@ at = "-1500, 250, 200 mm"
 			}
 			t.Errorf("want %s\ngot  %s", test.want, strings.Join(all, "\n     "))
 		})
+	}
+}
+
+// cable is an edit that lays a cable of a length over a way of 500 mm.
+func cable(length string) string {
+	return `vent = { end = "12 mm barb", gives = "crankcase breath", purpose = "vent" } -> throttle = { end = "M6x1 male rod-end", at = "0, 0, 300 mm" } && [sensors.wheel-speed] -> [parts.pedal.ports.top]
+end = "M6x1 male rod-end"
+at = "-500, 500, 500 mm"
+[rods.throttle]
+from = ["driveline.throttle", "M6x1 female rod-end"]
+to = ["parts.pedal.top", "M6x1 female rod-end"]
+cable = true
+length = "` + length + `"
+[sensors.wheel-speed]`
+}
+
+// TestACableMayBeLong: it bends.
+func TestACableMayBeLong(t *testing.T) {
+	edits := strings.Split(cable("900 mm"), " && ")
+	c, d := composed(t, fleet(t, edits...), "wagtail.toml")
+	for _, i := range NewFit(c, d, testTolerances).Interfaces {
+		if i.Kind == ReachKind && i.Name == "throttle" && i.Verdict == Meets {
+			return
+		}
+	}
+	t.Error("a cable of 900 mm over a way of 500 mm does not meet")
+}
+
+// TestFitOnSolidMounts: an engine that does not rock asks for no slack.
+func TestFitOnSolidMounts(t *testing.T) {
+	c, d := composed(t, fleet(t, `rocks = "10 mm" -> rocks = "none"`), "wagtail.toml")
+	for _, i := range NewFit(c, d, testTolerances).Interfaces {
+		if (i.Kind == ReachKind || i.Kind == RoomKind) && i.Verdict != Meets {
+			t.Error(told(i))
+		}
 	}
 }
 

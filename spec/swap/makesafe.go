@@ -3,6 +3,8 @@ package swap
 import (
 	"slices"
 	"strings"
+
+	"fitup/spec"
 )
 
 // A store is something stored, with the step that lets it go.
@@ -20,7 +22,14 @@ func (p *planner) stores() []store {
 			Proved: "the pin is in and its tag hangs out", Subject: f.Path,
 		}})
 	}
-	if p.opensService("fuel") {
+	switch {
+	case !p.opensService("fuel"):
+	case p.dl.Engine.Injectors.State == spec.None:
+		all = append(all, store{stepFuelShut, engineBay, Energy{
+			What: "fuel that runs down from the tank", LetGo: "shut the fuel off at the tank, or clamp the line there, and open a union under a rag",
+			Proved: "no more than drips", Subject: "driveline.ports", Running: true,
+		}})
+	default:
 		all = append(all, store{stepRail, engineBay, Energy{
 			What: "fuel pressure in the rail", LetGo: "let the rail pressure down: the pump's fuse out, and the engine run until it stalls or a joint opened under a rag",
 			Proved: "the gauge reads nothing, or fuel only drips", Subject: "driveline.ports", Running: true,
@@ -83,7 +92,7 @@ func (p *planner) prepare(s *sequence) {
 		}
 	}
 	s.add(p.stood())
-	s.each(stepPin, p.inReachOfPull, "an arm against the pull sets it off")
+	s.each(stepPin, p.inReachOfPull, "an arm against its pull sets the fire system off")
 	s.before(stepStand, stepJacks, "something else has to carry the car first")
 	s.before(stepStand, stepTake, "the stands carry the driveline once it is in")
 	s.before(stepJacks, stepTake, "nothing is held up by air")
@@ -152,9 +161,10 @@ func (p *planner) safeFirst(s *sequence) {
 	s.before(stepJacks, stepUnder, "it is looked at as it stands, with nothing held up by air")
 	s.before(stepStand, stepUnder, "it is looked at as it stands")
 	s.each(stepUnder, at(under), "nobody goes under before the stands are looked at")
-	s.each(stepPin, p.inReachOfPull, "an arm against the pull sets it off")
+	s.each(stepPin, p.inReachOfPull, "an arm against its pull sets the fire system off")
 	s.each(stepBattery, func(step Step) bool { return opens(step) || strings.HasPrefix(step.Name, "drain ") },
 		"a live lead makes a spark, and a fan or pump can start")
+	s.before(stepBattery, stepFuelShut, "a live lead makes a spark")
 	s.before(stepRail, stepCool, "the engine runs for it")
 	s.before(stepRail, stepStand, "the engine runs for it: on its wheels, and with nobody under")
 	s.before(stepRail, stepBattery, "the pump is shut off first, so that nothing builds the pressure up again")
@@ -166,6 +176,7 @@ func (p *planner) safeFirst(s *sequence) {
 		switch j.Service {
 		case "fuel":
 			s.before(stepRail, "open "+name, "fuel at pressure sprays")
+			s.before(stepFuelShut, "open "+name, "it runs down from the tank")
 		case "exhaust":
 			s.before(stepCool, "open "+name, "it burns")
 		case "coolant":

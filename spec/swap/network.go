@@ -1,6 +1,7 @@
 package swap
 
 import (
+	"maps"
 	"reflect"
 	"slices"
 	"strings"
@@ -126,7 +127,7 @@ func (a *atlas) lumps() {
 			lump("driveline.parts."+name, theDriveline, side, &part.Held, part.Behind.V)
 		}
 	}
-	for _, path := range sortedKeys(a.parts) {
+	for _, path := range slices.Sorted(maps.Keys(a.parts)) {
 		part := a.parts[path]
 		if side, said := sides[part.Goes.V]; said && side != Stays {
 			lump(path, theCar, side, &part.Held, part.Behind.V)
@@ -216,8 +217,24 @@ func (a *atlas) addJoint(j *document.Joint) {
 		mine = j.On
 	}
 	n := Joint{Name: j.Path, Between: [2]string{mine, a.lumpOf(port)}, Circuit: j.Service,
-		Effort: a.joint(j), Wet: wet(j), Spill: port.Spills.V.SI, Never: j.Meet.Never.V || j.Service == "brake fluid"}
+		Effort: a.joint(j), Wet: wet(j), Spill: port.Spills.V.SI, Never: neverOpened(j)}
 	a.join(n, &parted{joint: j, there: port, behind: a.behind(j.On)})
+}
+
+// neverOpened reports whether a joint is not to be parted for a swap.
+func neverOpened(j *document.Joint) bool { return j.Meet.Never.V || j.Service == "brake fluid" }
+
+// shut finds a joint that is never opened and would be, by a part that comes off to
+// make way; nil if there is none.
+func (a *atlas) shut(off []string) *NoCut {
+	for _, name := range off {
+		for _, j := range a.jointsOff(name) {
+			if neverOpened(j) {
+				return &NoCut{Leaving: name, Staying: theCar, Joints: []string{j.Path}}
+			}
+		}
+	}
+	return nil
 }
 
 // met is the port that a joint meets.

@@ -4,6 +4,7 @@ import (
 	"cmp"
 	"errors"
 	"fmt"
+	"maps"
 	"slices"
 	"strings"
 
@@ -175,6 +176,9 @@ func NewPlan(c *spec.Composition, d *document.Document, o Options) (*Plan, error
 	if err != nil {
 		return nil, err
 	}
+	if no := a.shut(parting.Best.Off); no != nil {
+		return nil, &NoPlan{no.subject(), no}
+	}
 	b := &planner{atlas: a, options: o, cut: parting.Best, plan: &Plan{Network: a.net, Parting: parting, NotOpened: parting.Unopened}, fastenings: map[string]*document.Fastening{}}
 	for i := range d.Fastenings {
 		b.fastenings[d.Fastenings[i].Path] = &d.Fastenings[i]
@@ -289,6 +293,7 @@ const (
 	stepUnder       = "hold: before going under"
 	stepCool        = "let it cool"
 	stepRail        = "let the rail pressure down"
+	stepFuelShut    = "shut the fuel off"
 	stepBattery     = "battery off"
 	stepJacks       = "let the air jacks down"
 	stepAccumulator = "let the accumulator down"
@@ -341,7 +346,7 @@ func (p *planner) closure(names []string) []string {
 	for _, name := range names {
 		visit(name)
 	}
-	return sortedKeys(seen)
+	return slices.Sorted(maps.Keys(seen))
 }
 
 func sortByName[T any](list []T, name func(T) string) {

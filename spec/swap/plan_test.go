@@ -124,12 +124,85 @@ func TestNoPlan(t *testing.T) {
 		t.Errorf("each panel behind the other: %v", err)
 	}
 
+	o = fleet(t, `"cooling.radiator"] -> "cooling.radiator", "parts.servo"]`, `[sensors.wheel-speed] -> [parts.servo.ports.out]
+end = "M10x1 female inverted-flare"
+gives = "brake fluid"
+[parts.caliper.ports.in]
+end = "M10x1 female inverted-flare"
+takes = "brake fluid"
+[lines.brake]
+from = ["parts.servo.out", "M10x1 male inverted-flare"]
+to = ["parts.caliper.in", "M10x1 male inverted-flare"]
+[sensors.wheel-speed]`)
+	c, d = composed(t, o, "wagtail.toml")
+	_, err = NewPlan(c, d, Options{})
+	if !errors.As(err, &no) || no.Leaving != "parts.servo" || !slices.Equal(no.Joints, []string{"lines.brake.from"}) {
+		t.Errorf("a part in the way holds a brake line: %v", err)
+	}
+
 	c, ok := fleet(t).Car("pipit.toml")
 	if !ok {
 		t.Fatal("no pipit")
 	}
 	if _, err := NewPlan(c, derived(c), Options{}); err == nil {
 		t.Error("an empty bay has a plan")
+	}
+}
+
+// TestCarburettors: what a pump on the engine and a cable to the clutch leave no other
+// way to do.
+func TestCarburettors(t *testing.T) {
+	p := planOf(t, fleet(t, `throttle = "electronic"
+[ports] -> throttle = "electronic"
+injectors = "none"
+[ports]`, `[fuel]
+carries = "fuel" -> [clutch]
+master = "none"
+[fuel]
+pump = "none"
+carries = "fuel"`), "wagtail.toml", Options{})
+	removed, do := names(p.Remove), map[string]string{}
+	for _, step := range p.Refit {
+		do[step.Name] = step.Do
+	}
+	if slices.Contains(removed, stepRail) {
+		t.Error("a rail is let down that is not there")
+	}
+	for _, order := range [][2]string{{stepBattery, stepFuelShut}, {stepFuelShut, "open lines.feed.to"}} {
+		one, other := slices.Index(removed, order[0]), slices.Index(removed, order[1])
+		if one < 0 || one > other {
+			t.Errorf("%s at %d, %s at %d", order[0], one, order[1], other)
+		}
+	}
+	if !strings.HasPrefix(do[stepTight], "ignition off, cranked") || !strings.HasPrefix(do[stepClutch], "free play set") {
+		t.Errorf("%s: %s\n%s: %s", stepTight, do[stepTight], stepClutch, do[stepClutch])
+	}
+}
+
+// TestALineInTheWay: a hose that has to come off is parted at both of its ends.
+func TestALineInTheWay(t *testing.T) {
+	p := planOf(t, fleet(t, `"cooling.radiator"] -> "lines.water-fill"]`), "wagtail.toml", Options{})
+	for _, test := range []struct {
+		steps []Step
+		name  string
+		want  []string
+	}{
+		{p.Remove, "off lines.water-fill", []string{"opens lines.water-fill.from", "opens lines.water-fill.to"}},
+		{p.Refit, "on lines.water-fill", []string{"closes lines.water-fill.from", "closes lines.water-fill.to"}},
+	} {
+		i := slices.Index(names(test.steps), test.name)
+		if i < 0 {
+			t.Fatalf("no step %s", test.name)
+		}
+		if diff := gocmp.Diff(test.want, test.steps[i].Notes); diff != "" {
+			t.Errorf("%s (-want +got):\n%s", test.name, diff)
+		}
+		if len(test.steps[i].Tools) == 0 {
+			t.Errorf("%s: no tool for its ends", test.name)
+		}
+	}
+	if i := slices.Index(names(p.Refit), "on lines.water-fill"); p.Refit[i].Torque != "35 N m" {
+		t.Errorf("torque of its ends: %q", p.Refit[i].Torque)
 	}
 }
 

@@ -22,8 +22,8 @@ func (f *fitter) reaches() {
 			f.hose(l)
 		}
 	}
-	for _, shaft := range f.car.Shafts.All() {
-		f.shaft(shaft)
+	for name, shaft := range f.car.Shafts.All() {
+		f.shaft(name, shaft)
 	}
 	for name, rod := range f.car.Rods.All() {
 		f.rod(name, rod)
@@ -212,12 +212,11 @@ var directions = map[string]r3.Vec{
 
 // shaft compares a shaft with the distance between the two flanges: what is left
 // of its travel in and out has to take up the difference.
-func (f *fitter) shaft(s *spec.Shaft) {
+func (f *fitter) shaft(name string, s *spec.Shaft) {
 	driveline, ok := crosses(f, s.From, s.To)
 	if !ok {
 		return
 	}
-	name := s.Path[strings.LastIndex(s.Path, ".")+1:]
 	i := span(name, s.Path, driveline)
 	from, _ := f.port(s.From)
 	to, _ := f.port(s.To)
@@ -239,10 +238,10 @@ func (f *fitter) rod(name string, r *spec.Rod) {
 	to, _ := f.port(r.To)
 	if !i.lacking(from.missing, to.missing, lengthMissing(r.Length, r.Path+".length")) {
 		// A rod end screws in and out by a diameter or so (common practice). A cable
-		// may be as long as it likes.
+		// may be longer than the way between its ends.
 		const thread = 0.010
 		travel := unit.Range{Low: -thread, High: thread}
-		if f.car.Car.Throttle.V == "cable" && driveline == "driveline.ports.throttle" {
+		if r.Cable.V || f.car.Car.Throttle.V == "cable" && driveline == "driveline.ports.throttle" {
 			travel.Low = math.Inf(-1)
 		}
 		i.stretch(r3.Norm(r3.Sub(to.Vec, from.Vec))-r.Length.V.SI, true, travel, "can be screwed", "", 0)
@@ -303,16 +302,18 @@ func (f *fitter) box(m *document.Mount) {
 	}
 	i := span(m.Name, m.Path, m.There.Path)
 	bracket := f.placed(m.At, m.Path+".at", theCar)
-	if i.lacking(bracket.missing, f.unplaced()) {
+	c := [2]float64{bracket.X, bracket.Z}
+	least, unmeasured := math.Inf(1), []string(nil)
+	for _, solid := range f.driveline.Solids.All() {
+		if !solid.Room.Given() {
+			unmeasured = append(unmeasured, solid.Path+".box")
+			continue
+		}
+		least = min(least, f.turned(solid.Room).gap(prism{corners: [4][2]float64{c, c, c, c}, low: bracket.Y, right: bracket.Y}))
+	}
+	if i.lacking(bracket.missing, f.unplaced(), unmeasured) {
 		f.add(i)
 		return
-	}
-	c := [2]float64{bracket.X, bracket.Z}
-	least := math.Inf(1)
-	for _, solid := range f.driveline.Solids.All() {
-		if solid.Room.Given() {
-			least = min(least, f.turned(solid.Room).gap(prism{corners: [4][2]float64{c, c, c, c}, low: bracket.Y, right: bracket.Y}))
-		}
 	}
 	spare := m.There.Tail.V.SI - least
 	i.Figures = []Figure{{"distance", least, unit.Length}, {"spare", spare, unit.Length}}
@@ -333,7 +334,7 @@ func (f *fitter) loom(l *document.Loom) {
 	}
 	i := span(l.Name, l.Path, driveline)
 	distance, reach, rocks := l.Calc.Distance, l.Calc.Reach, f.d.Given.Fit.Rocks.V.SI
-	if i.lacking(distance.Missing, reach.Missing) || !distance.Known || !reach.Known {
+	if i.lacking(distance.Missing, reach.Missing, f.rocking()) || !distance.Known || !reach.Known {
 		i.Verdict = CannotTell
 		f.add(i)
 		return

@@ -4,6 +4,8 @@ import (
 	"fmt"
 	"slices"
 	"strings"
+
+	"fitup/spec/document"
 )
 
 func joins(s Step) bool { return strings.HasPrefix(s.Name, "join ") }
@@ -157,6 +159,11 @@ func (p *planner) makeJoint(step *Step, from *parted) {
 		step.Do = "bolt " + plain(j.On) + " to " + plain(from.there.Name) + ", to its marks"
 		p.tighten(step, j.On+".bolts")
 	}
+	p.remade(step, j)
+}
+
+// remade notes the torque of a joint that is made again, and its seals.
+func (p *planner) remade(step *Step, j *document.Joint) {
 	if j.Meet.Torque.Given() {
 		p.torque(step, Torque{Subject: j.Path, Torque: j.Meet.Torque.V, Threads: j.Wet})
 	}
@@ -165,24 +172,13 @@ func (p *planner) makeJoint(step *Step, from *parted) {
 
 // panelOn puts back what was in the way.
 func (p *planner) panelOn(s *sequence, name string) {
-	step := Step{Name: "on " + name, Do: "put " + plain(name) + " back", Station: engineBay, Subject: name}
-	if panel := p.car.Access.Named[name]; panel != nil {
-		step.Subject = panel.Path
-		if panel.Station.Given() {
-			step.Station = panel.Station.V
-		}
-		p.tighten(&step, panel.Path+".held")
-	} else if part := p.parts[name]; part != nil {
-		step.Station = p.stationOf(p.behind(name), part.Place.V)
-		p.tighten(&step, part.Path+".held")
-		for _, j := range p.jointsOff(name) {
-			step.Notes = append(step.Notes, "closes "+j.Path)
-			p.loosened(&step, j)
-			if j.Meet.Torque.Given() {
-				p.torque(&step, Torque{Subject: j.Path, Torque: j.Meet.Torque.V, Threads: j.Wet})
-			}
-			p.renewed(j)
-		}
+	step, held := p.inTheWay(name)
+	step.Name, step.Do = "on "+name, "put "+plain(name)+" back"
+	p.tighten(&step, held)
+	for _, j := range p.jointsOff(name) {
+		step.Notes = append(step.Notes, "closes "+j.Path)
+		p.loosened(&step, j)
+		p.remade(&step, j)
 	}
 	s.add(step)
 	s.before(stepHook, step.Name, "the driveline is in")

@@ -33,20 +33,12 @@ func (p *planner) removal() *sequence {
 // panels takes off what is in the way.
 func (p *planner) panels(s *sequence) {
 	for _, name := range p.cut.Off {
-		step := Step{Name: "off " + name, Do: "take off " + plain(name), Station: engineBay, Subject: name}
-		if panel := p.car.Access.Named[name]; panel != nil {
-			step.Subject = panel.Path
-			if panel.Station.Given() {
-				step.Station = panel.Station.V
-			}
-			p.fastener(&step, panel.Path+".held")
-		} else if part := p.parts[name]; part != nil {
-			step.Station = p.stationOf(p.behind(name), part.Place.V)
-			p.fastener(&step, part.Path+".held")
-			for _, j := range p.jointsOff(name) {
-				step.Notes = append(step.Notes, "opens "+j.Path)
-				p.loosened(&step, j)
-			}
+		step, held := p.inTheWay(name)
+		step.Name, step.Do = "off "+name, "take off "+plain(name)
+		p.fastener(&step, held)
+		for _, j := range p.jointsOff(name) {
+			step.Notes = append(step.Notes, "opens "+j.Path)
+			p.loosened(&step, j)
 		}
 		s.add(step)
 		for _, open := range p.comesWith(name) {
@@ -57,6 +49,22 @@ func (p *planner) panels(s *sequence) {
 			s.late("off "+first, step.Name, plain(name)+" is behind "+plain(first))
 		}
 	}
+}
+
+// inTheWay is a step about a panel, or a part, that is in the way, with the key of
+// what holds it. What is done there is left to say.
+func (p *planner) inTheWay(name string) (step Step, held string) {
+	step = Step{Station: engineBay, Subject: name}
+	if panel := p.car.Access.Named[name]; panel != nil {
+		step.Subject, step.Station = panel.Path, panel.Station.Or(engineBay)
+		return step, panel.Path + ".held"
+	}
+	place := ""
+	if part := p.parts[name]; part != nil {
+		place = part.Place.V
+	}
+	step.Station = p.stationOf(p.behind(name), place)
+	return step, name + ".held"
 }
 
 // comesWith are the joints at the driveline of hoses and pipes that come off with

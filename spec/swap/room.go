@@ -2,7 +2,9 @@ package swap
 
 import (
 	"fmt"
+	"maps"
 	"math"
+	"slices"
 	"strings"
 
 	"gonum.org/v1/gonum/spatial/r3"
@@ -65,7 +67,8 @@ func (f *fitter) around(i Interface, body prism, keepOff spec.Length) []Interfac
 	nearest := i
 	nearest.Verdict = Meets
 	least := math.Inf(1)
-	for _, theirs := range f.obstacles() {
+	obstacles, unmeasured := f.obstacles()
+	for _, theirs := range obstacles {
 		gap := body.gap(upright(theirs.Room))
 		wants := max(keepOff.V.SI, theirs.KeepOff.V.SI) + f.d.Given.Fit.Rocks.V.SI
 		each := i
@@ -82,26 +85,40 @@ func (f *fitter) around(i Interface, body prism, keepOff spec.Length) []Interfac
 		}
 	}
 	if fouled == nil {
+		nearest.lacking(unmeasured, f.rocking())
 		return []Interface{nearest}
 	}
 	return fouled
 }
 
-// obstacles are the car's solids, and its parts whose room is said.
-func (f *fitter) obstacles() []*spec.Solid {
-	var all []*spec.Solid
+// obstacles are the car's solids, and its parts whose room is said. A solid that
+// has no box yet may be anywhere.
+func (f *fitter) obstacles() (all []*spec.Solid, unmeasured []string) {
 	for _, solid := range f.car.Solids.All() {
 		if solid.Room.Given() {
 			all = append(all, solid)
+		} else {
+			unmeasured = append(unmeasured, solid.Path+".box")
 		}
 	}
 	parts := partsOf(f.carFile)
-	for _, path := range sortedKeys(parts) {
-		if part := parts[path]; part.Room.Given() {
+	for _, path := range slices.Sorted(maps.Keys(parts)) {
+		switch part := parts[path]; part.Room.State {
+		case spec.Given:
 			all = append(all, &spec.Solid{Node: part.Node, Room: part.Room})
+		case spec.Asked:
+			unmeasured = append(unmeasured, path+".box")
 		}
 	}
-	return all
+	return all, unmeasured
+}
+
+// rocking is the key that lacks where nobody says how far the engine moves.
+func (f *fitter) rocking() []string {
+	if rocks := &f.d.Given.Fit.Rocks; rocks.Given() || rocks.State == spec.None {
+		return nil
+	}
+	return []string{"fits." + f.d.Given.Driveline + ".rocks"}
 }
 
 func fouling(gap, wants float64, theirs *spec.Solid) string {

@@ -187,7 +187,7 @@ func (s *search) run() *labels {
 }
 
 func (s *search) branch(depth int) {
-	if s.best != nil && s.hopeless(depth) {
+	if s.tries++; s.tired() || s.best != nil && s.hopeless(depth) {
 		return
 	}
 	if depth == len(s.free) {

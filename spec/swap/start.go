@@ -3,6 +3,8 @@ package swap
 import (
 	"slices"
 	"strings"
+
+	"fitup/spec"
 )
 
 // Names of the steps from the last joint to the trailer.
@@ -28,11 +30,11 @@ func (p *planner) start(s *sequence) {
 	steps := []Step{
 		{Name: stepFilled, Do: "levels: engine oil, coolant, gearbox oil, clutch and brake fluid, steering", Station: engineBay, Notes: p.tankLevel()},
 		{Name: stepLeads, Do: "earth strap on the block, then the battery on; the isolator opens and closes everything it should", Station: p.batteryStation(), Subject: "electrics.battery"},
-		{Name: stepClutch, Do: "clutch bled if it was opened; its travel measured at the fork or bearing: it frees, and stops short of its limit", Station: cabin, Subject: "clutch"},
+		{Name: stepClutch, Do: p.freed(), Station: cabin, Subject: "clutch"},
 		{Name: stepCrank, Do: "plugs out or fuel and spark off, out of gear, nobody at the belts, extinguisher in hand", Station: engineBay, Hold: true, Notes: p.bottle()},
 		{Name: stepPressure, Do: "crank in short goes until there is oil pressure; stop if there is none", Station: cabin, Subject: "driveline.engine"},
 		{Name: stepFuelHold, Do: "every fuel joint done up and looked at; extinguisher in hand; air moving", Station: engineBay, Hold: true, Notes: p.bottle()},
-		{Name: stepTight, Do: "pump on, engine off, two minutes: look at every fuel joint that was opened", Station: engineBay, Subject: "fuel"},
+		{Name: stepTight, Do: p.tight(), Station: engineBay, Subject: "fuel"},
 		{Name: stepStart, Do: "not in gear on stands; throttle shuts by itself; doors open; somebody at the isolator", Station: cabin, Hold: true},
 		{Name: stepRun, Do: "start; oil pressure within seconds or off; leaks; charging; the isolator stops the running engine; fan cuts in", Station: cabin, Subject: "driveline.engine", Notes: p.running()},
 		{Name: stepHeat, Do: "stopped and left until it is cold", Station: engineBay, Hold: true},
@@ -73,6 +75,25 @@ func (p *planner) start(s *sequence) {
 	s.all(func(step Step) bool { return at(under)(step) && !late(step) }, stepStart, "nobody is under a car that starts")
 	s.each(stepCold, late, "what is behind it is looked at first, run and cold")
 	s.all(late, stepSetUp, "the car is whole")
+}
+
+// freed is how the clutch is proved to free.
+func (p *planner) freed() string {
+	if p.car.Clutch.Master.State == spec.None {
+		return "free play set at the pedal; the clutch's travel measured at the fork: it frees, and stops short of its limit"
+	}
+	return "clutch bled if it was opened; its travel measured at the fork or bearing: it frees, and stops short of its limit"
+}
+
+// drivenPump reports whether fuel flows only while the engine turns.
+func (p *planner) drivenPump() bool { return p.car.Fuel.Pump.State == spec.None }
+
+// tight is how the fuel joints are proved, before there is a spark.
+func (p *planner) tight() string {
+	if p.drivenPump() {
+		return "ignition off, cranked until the float chambers are full: look at every fuel joint that was opened, and once more at idle"
+	}
+	return "pump on, engine off, two minutes: look at every fuel joint that was opened"
 }
 
 // coversLate picks the panels that stay off until the car has run: those with a

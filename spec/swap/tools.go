@@ -1,6 +1,7 @@
 package swap
 
 import (
+	"maps"
 	"slices"
 	"strings"
 
@@ -34,16 +35,19 @@ func (s *Step) use(tool string) {
 	}
 }
 
+// toolOf is the kind of tool for each head.
+var toolOf = map[string]string{
+	"hex": "spanner and socket", "small-hex": "spanner and socket", "flange-hex": "spanner and socket", "stud": "spanner and socket",
+	"socket": "hex key", "button": "hex key", "countersunk": "hex key", "quarter-turn": "flat screwdriver", "rivet": "drill",
+}
+
 // toolFor is the tool of a fastening, with its size where that is known.
 func toolFor(f *document.Fastening) string {
 	size := ""
 	if f.Calc.Spanner.Known {
 		size = unit.Format(f.Calc.Spanner.Value, unit.Length, millimetresOrInches(f)) + " "
 	}
-	kind := map[string]string{
-		"hex": "spanner and socket", "small-hex": "spanner and socket", "flange-hex": "spanner and socket", "stud": "spanner and socket",
-		"socket": "hex key", "button": "hex key", "countersunk": "hex key", "quarter-turn": "flat screwdriver", "rivet": "drill",
-	}[f.Head.V]
+	kind := toolOf[f.Head.V]
 	switch {
 	case kind == "":
 		return ""
@@ -170,8 +174,7 @@ func (p *planner) usedOnce(f *document.Fastening) {
 	if f.Washer.Given() {
 		renew(f.Washer.V)
 	}
-	switch f.Nut.V {
-	case "nyloc-nut":
+	if f.Nut.V == "nyloc-nut" {
 		renew("nylon-insert nuts")
 	}
 	switch f.Lock.V {
@@ -220,7 +223,7 @@ func (p *planner) tools() {
 			}
 		}
 	}
-	for _, tool := range sortedKeys(uses) {
+	for _, tool := range slices.Sorted(maps.Keys(uses)) {
 		p.plan.Tools = append(p.plan.Tools, Tool{Name: tool, For: uses[tool]})
 	}
 	slices.SortStableFunc(p.plan.Torques, func(a, b Torque) int { return strings.Compare(a.Subject, b.Subject) })

@@ -80,7 +80,7 @@ func (h handMade) about(i Interface) bool {
 	ends := func(path string) bool {
 		return path == h.Of || strings.HasSuffix(path, "."+h.Of) || strings.HasPrefix(path, h.Of+".")
 	}
-	return i.Kind == h.Kind && (h.Against == "" || h.Against == i.Car) && (h.Kind == ThrottleOf || ends(i.Driveline) || ends(i.Car))
+	return i.Kind == h.Kind && (h.Against == "" || h.Against == i.Car) && (h.Kind == ThrottleKind || ends(i.Driveline) || ends(i.Car))
 }
 
 func adaptorNames(c *Chain) []string {

@@ -162,7 +162,8 @@ type Change struct{ Was, Is string }
 // ignore are not part of a change. A move that git was not told of, with `git
 // add` or `git mv`, is a file gone and a new one.
 func (r *Repository) Changes(commit string, staged bool) ([]Change, error) {
-	args := []string{"diff-index", "-z", "-M", "--name-status", "--no-ext-diff", "--ignore-submodules=all"}
+	// Not diff-index: it takes a file whose time alone has changed for one that differs.
+	args := []string{"-c", "diff.autoRefreshIndex=true", "diff", "-z", "-M", "--name-status", "--no-ext-diff", "--no-textconv", "--no-relative", "--ignore-submodules=all"}
 	if staged {
 		args = append(args, "--cached")
 	}

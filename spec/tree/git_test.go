@@ -12,6 +12,7 @@ import (
 	"strings"
 	"testing"
 	"testing/fstest"
+	"time"
 
 	"github.com/google/go-cmp/cmp"
 
@@ -366,6 +367,9 @@ func TestChanges(t *testing.T) {
 		t.Fatal(err)
 	}
 	write(t, root, "link.toml", "no link any more")
+	if later := time.Now().Add(time.Hour); os.Chtimes(filepath.Join(root, "kept.toml"), later, later) != nil {
+		t.Fatal("no time can be set") // a file written again as it was has not changed
+	}
 
 	r := opened(t, root)
 	_, id, err := r.Revision("HEAD")

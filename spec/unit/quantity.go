@@ -231,26 +231,10 @@ func unknownUnit(text string, start, end int, d Dimension) *Error {
 // significant figures and never coarser than a whole number: "12.5 mm",
 // "13200 N". With an empty or unknown unit it takes the most usual one of d.
 func Format(si float64, d Dimension, unit string) string {
-	return format(si, d, unit, 3)
-}
-
-// FormatApart writes two SI values of dimension d with just enough figures that
-// they read as different, if they are: "12.7 mm" and "12.71 mm".
-func FormatApart(a, b float64, d Dimension, unit string) (string, string) {
-	for figures := 3; figures < 17; figures++ {
-		x, y := format(a, d, unit, figures), format(b, d, unit, figures)
-		if x != y || a == b {
-			return x, y
-		}
-	}
-	return format(a, d, unit, 17), format(b, d, unit, 17)
-}
-
-func format(si float64, d Dimension, unit string, figures int) string {
 	m, ok := d.find(unit)
 	if !ok {
 		if len(kinds[d].units) == 0 {
-			return plain(si, figures)
+			return plain(si)
 		}
 		m = kinds[d].units[0]
 	}
@@ -264,15 +248,16 @@ func format(si float64, d Dimension, unit string, figures int) string {
 	f, _ := v.Quo(v, m.factor).Float64()
 	switch m.symbol {
 	case "":
-		return plain(f, figures)
+		return plain(f)
 	case ":1":
-		return plain(f, figures) + ":1"
+		return plain(f) + ":1"
 	}
-	return plain(f, figures) + " " + m.symbol
+	return plain(f) + " " + m.symbol
 }
 
-// plain writes v without an exponent.
-func plain(v float64, figures int) string {
+// plain writes v to three figures, without an exponent.
+func plain(v float64) string {
+	const figures = 3
 	if v == 0 {
 		return "0"
 	}

@@ -6,8 +6,6 @@ import (
 	"math/big"
 	"strings"
 	"testing"
-
-	"github.com/google/go-cmp/cmp"
 )
 
 // TestFactors holds each unit against a factor known from outside. Those of
@@ -281,17 +279,6 @@ func TestFormat(t *testing.T) {
 		if got := Format(c.si, c.d, c.unit); got != c.want {
 			t.Errorf("Format(%v, %s, %q) = %q, want %q", c.si, c.d, c.unit, got, c.want)
 		}
-	}
-}
-
-func TestFormatApart(t *testing.T) {
-	a, b := FormatApart(0.0254, 0.025401, Length, "mm")
-	if diff := cmp.Diff([]string{"25.4 mm", "25.401 mm"}, []string{a, b}); diff != "" {
-		t.Error(diff)
-	}
-	a, b = FormatApart(0.0254, 0.0254, Length, "mm")
-	if a != "25.4 mm" || a != b {
-		t.Errorf("FormatApart of like values = %q, %q", a, b)
 	}
 }
 

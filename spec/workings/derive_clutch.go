@@ -1,20 +1,6 @@
 package workings
 
-import (
-	"cmp"
-
-	"fitup/spec"
-)
-
-// pedalForce is the force in N at the pedal for a force in N at the slave, from
-// the slave area over the master area and the lever ratio: F_s / (r i). It is
-// ReleaseForce the other way round.
-func pedalForce(release, ratio, lever float64) (float64, error) {
-	if err := cmp.Or(notNegative("release force", release), positive("area ratio", ratio), positive("lever ratio", lever)); err != nil {
-		return 0, err
-	}
-	return result("pedal force", release/(ratio*lever))
-}
+import "fitup/spec"
 
 func (n *notebook) clutches() {
 	for i := range n.d.Clutch {
@@ -55,7 +41,7 @@ func (n *notebook) clutches() {
 			to:      &c.Calc.PedalForce,
 			formula: "F_p = F / (r i)", source: "openstax-college-physics", note: "friction and return springs left out",
 			in: []Input{release, n.worked("r", &c.Calc.Ratio), n.said("i", &c.Master.Pedal)},
-			by: three(pedalForce),
+			by: three(PedalForce),
 		})
 		n.work(step{
 			to:      &c.Calc.Capacity,

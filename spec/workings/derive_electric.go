@@ -113,9 +113,7 @@ func (n *notebook) wireResistance(c *document.Circuit) (perMetre Input, note str
 	if !ok {
 		return lacking("R'"), "no row for so thin a wire"
 	}
-	in := tabled("R'", row.Resistance, unit.ResistancePerLength, row.Source, row.Clause)
-	in.Path, in.Text, in.Guess = wire.Path, wire.Text, wire.Guess
-	return in, "highest resistance of the size, or of the next below it"
+	return wire.standsFor(row.Resistance, unit.ResistancePerLength, row.Source, row.Clause), "highest resistance of the size, or of the next below it"
 }
 
 // ampacity is what the wire carries as it is laid: singly, in a loaded bundle, or

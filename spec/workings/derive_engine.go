@@ -1,8 +1,6 @@
 package workings
 
 import (
-	"cmp"
-	"math"
 	"slices"
 
 	"fitup/policies/tables"
@@ -10,15 +8,6 @@ import (
 	"fitup/spec/document"
 	"fitup/spec/unit"
 )
-
-// displacement is the swept volume in m3 of a number of cylinders, bore and
-// stroke in m: z (π/4) B² S.
-func displacement(cylinders, bore, stroke float64) (float64, error) {
-	if err := cmp.Or(positive("number of cylinders", cylinders), positive("bore", bore), positive("stroke", stroke)); err != nil {
-		return 0, err
-	}
-	return result("displacement", cylinders*math.Pi/4*bore*bore*stroke)
-}
 
 func (n *notebook) engines() {
 	for i := range n.d.Engines {
@@ -49,7 +38,7 @@ func (n *notebook) swept(s step, e *spec.Engine) {
 	} else {
 		s.formula = "V = z (π/4) B² S"
 		s.in = []Input{n.said("z", &e.Cylinders), n.said("B", &e.Bore), n.said("S", &e.Stroke)}
-		s.by = three(displacement)
+		s.by = three(Displacement)
 	}
 	n.work(s)
 }
@@ -106,9 +95,7 @@ func (n *notebook) fuelDensity(fuel spec.Leaf) Input {
 		return named
 	}
 	row, _ := tables.Fuel(named.Text)
-	in := tabled("ρ", row.Density, unit.Density, row.Source, row.Clause)
-	in.Path, in.Text, in.Guess = named.Path, named.Text, named.Guess
-	return in
+	return named.standsFor(row.Density, unit.Density, row.Source, row.Clause)
 }
 
 // boost is the boost of an engine: nothing if it has none.
@@ -152,30 +139,31 @@ func (n *notebook) gearboxes() {
 				return result("torque", torque*margin)
 			}),
 		})
-		lowest := n.said("i", &g.Ratios)
-		if lowest.Known && len(g.Ratios.V) > 0 {
-			lowest.Value = slices.Max(g.Ratios.V)
-		} else if lowest.Known {
-			lowest = lacking("i", lowest.Path)
-		}
 		n.work(step{
 			to:      &g.Calc.AxleTorque,
 			formula: "T_axle = T i, i of the lowest gear", source: "gupta-traction", note: "without losses",
-			in: []Input{torque, lowest},
+			in: []Input{torque, n.lowestGear(&g.Ratios)},
 			by: two(func(torque, ratio float64) (float64, error) { return OutputTorque(torque, ratio, 1) }),
 		})
 		n.roadSpeed(g)
 	}
 }
 
+// lowestGear and highestGear are the greatest and the least of the ratios, in
+// whatever order they are written.
+func (n *notebook) lowestGear(ratios *spec.Numbers) Input  { return n.gear(ratios, slices.Max) }
+func (n *notebook) highestGear(ratios *spec.Numbers) Input { return n.gear(ratios, slices.Min) }
+
+func (n *notebook) gear(ratios *spec.Numbers, which func([]float64) float64) Input {
+	in := n.said("i", ratios)
+	if in.Known {
+		in.Value = which(ratios.V)
+	}
+	return in
+}
+
 // roadSpeed is the speed of the car at the limiter in the highest gear.
 func (n *notebook) roadSpeed(g *document.Gearbox) {
-	highest := n.said("i", &g.Ratios)
-	if highest.Known && len(g.Ratios.V) > 0 {
-		highest.Value = slices.Min(g.Ratios.V)
-	} else if highest.Known {
-		highest = lacking("i", highest.Path)
-	}
 	radius := lacking("r", "car.tyre-radius")
 	if len(n.d.Cars) > 0 {
 		radius = n.said("r", &n.d.Cars[0].TyreRadius)
@@ -183,7 +171,7 @@ func (n *notebook) roadSpeed(g *document.Gearbox) {
 	n.work(step{
 		to:      &g.Calc.RoadSpeed,
 		formula: "v = ω r / (i i_final), i of the highest gear", source: "driveline-manual", note: "no slip, and power enough", unit: "km/h",
-		in: []Input{n.said("ω", &g.Engine.RevLimit), highest, n.said("i_final", &g.Final.Ratio), radius},
+		in: []Input{n.said("ω", &g.Engine.RevLimit), n.highestGear(&g.Ratios), n.said("i_final", &g.Final.Ratio), radius},
 		by: four(func(speed, gear, final, radius float64) (float64, error) { return RoadSpeed(speed, gear*final, radius) }),
 	})
 }

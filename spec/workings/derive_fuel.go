@@ -4,6 +4,7 @@ import (
 	"cmp"
 	"fmt"
 	"slices"
+	"strings"
 
 	"fitup/policies/tables"
 	"fitup/spec"
@@ -74,9 +75,11 @@ func (n *notebook) fuel() {
 // that does not leaves boost to take from it.
 func (n *notebook) injectors(f *document.Fuel) {
 	r, i := &f.Regulator, &f.Engine.Injectors
-	base := n.said("p_base", &r.Base)
+	base := n.base(f)
 	across := step{to: &f.Calc.Across, formula: "Δp = p_base", source: "common-practice", note: "the regulator follows the manifold", in: []Input{base}, by: same}
 	switch {
+	case r.State == spec.None:
+		across.note = "no regulator: the engine computer holds the pressure of its map"
 	case !r.Follows.Given():
 		across.in = append(across.in, n.said("follows", &r.Follows))
 	case !r.Follows.V:
@@ -177,12 +180,15 @@ func ethanolIn(to *document.Figure, e Input) step {
 
 func (n *notebook) railPressure(f *document.Fuel) {
 	r := &f.Regulator
-	base, follows := n.said("p_base", &r.Base), n.said("follows", &r.Follows)
+	base, follows := n.base(f), n.said("follows", &r.Follows)
 	s := step{to: &f.Calc.Pressure, source: "common-practice", formula: "p = p_base", by: same}
 	switch {
-	case !r.Follows.Given():
+	case r.State == spec.None && f.Engine.Injectors.State == spec.None:
+		s.formula, s.note = "p = p_relief", "carburettors, and nothing holds the pump back but its own valve"
+		s.in = []Input{n.relief(f)}
+	case r.State != spec.None && !r.Follows.Given():
 		s.in = []Input{base, follows}
-	case r.Follows.V:
+	case r.Follows.V, r.State == spec.None:
 		s.formula = "p = p_base + the higher boost of engine and map"
 		s.in = append([]Input{base, n.boost(&f.Engine)}, counting(n.said("boost of the map", &f.Tune.Boost))...)
 		s.by = func(x []float64) (float64, error) { return x[0] + slices.Max(x[1:]), nil }
@@ -192,9 +198,39 @@ func (n *notebook) railPressure(f *document.Fuel) {
 	n.work(s)
 }
 
+// base is the pressure over the manifold that the regulator holds; without one, the
+// engine computer slows the pump down to what its map was made with.
+func (n *notebook) base(f *document.Fuel) Input {
+	if f.Regulator.State == spec.None {
+		return n.said("p_map", &f.Tune.Pressure)
+	}
+	return n.said("p_base", &f.Regulator.Base)
+}
+
+// fuelPump is the driveline's own fuel pump, where the car has none.
+func (n *notebook) fuelPump(f *document.Fuel) *spec.Pump {
+	if f.Pump.State != spec.None {
+		return nil
+	}
+	return n.d.Given.Pumps.Named["fuel"]
+}
+
+// relief is the pressure at which the fuel pump's own valve opens.
+func (n *notebook) relief(f *document.Fuel) Input {
+	if driven := n.fuelPump(f); driven != nil {
+		return n.said("p_relief", &driven.Relief)
+	}
+	return n.said("p_relief", &f.Pump.Relief)
+}
+
 // pump is what the pump gives at rail pressure. Where the curve stops short of
-// it, a point at that pressure is what is missing.
+// it, a point at that pressure is what is missing. A pump that the engine drives
+// gives what its driveline says.
 func (n *notebook) pump(f *document.Fuel) {
+	if driven := n.fuelPump(f); driven != nil {
+		n.work(step{to: &f.Calc.Pump, formula: "Q of the pump that the engine drives", source: "common-practice", in: []Input{n.said("Q_pump", &driven.Flow)}, by: same})
+		return
+	}
 	curve, pressure := n.said("Q(p)", &f.Pump.Flow), n.worked("p", &f.Calc.Pressure)
 	s := step{
 		to:      &f.Calc.Pump,
@@ -203,7 +239,7 @@ func (n *notebook) pump(f *document.Fuel) {
 		in:   []Input{curve, pressure},
 		by:   func(x []float64) (float64, error) { return pumpFlow(f.Pump.Flow.V, x[1]) },
 	}
-	if curve.Known && len(f.Pump.Flow.V) > 0 {
+	if curve.Known {
 		s.in[0].Unit, s.in[0].Dimension = f.Pump.Flow.V[0].Value.Unit, unit.VolumeFlow
 		if _, err := pumpFlow(f.Pump.Flow.V, pressure.Value); pressure.Known && err != nil {
 			s.in[0] = lacking("Q(p)", curve.Path)
@@ -212,6 +248,58 @@ func (n *notebook) pump(f *document.Fuel) {
 	}
 	n.work(s)
 }
+
+// feed works out what the lines from the pump to the engine leave of its flow. It
+// reckons them with the flow at rail pressure, which is more than what comes to pass.
+func (n *notebook) feed() {
+	for i := range n.d.Fuel {
+		f := &n.d.Fuel[i]
+		lost := step{
+			to:      &f.Calc.Loss,
+			formula: "friction, ends and climb of each line from the pump to the engine", source: "cengel-fluid-mechanics",
+			note: "as if one behind the other, without filter and bends",
+			by:   sum,
+		}
+		if n.d.Lines == nil {
+			lost.in = []Input{lacking("lines", "lines")}
+		}
+		for j := range n.d.Lines {
+			switch l := &n.d.Lines[j]; {
+			case l.Owner == driveline || l.Service != "fuel" && l.Service != "" || l.Line.To.Port.V == spec.OpenAir:
+			case l.Service == "" || l.From == nil || l.From.Port == nil:
+				lost.in = append(lost.in, lacking("from", l.Path+".from")) // it may be one
+			case l.To == nil || l.To.Port == nil:
+				lost.in = append(lost.in, lacking("to", l.Path+".to"))
+			case l.Flow == "":
+				lost.in = append(lost.in, n.said("suction", &l.Suction))
+			case feeds(l):
+				lost.in = append(lost.in, n.worked("friction", &l.Calc.Drop), n.worked("ends", &l.Calc.Minor), n.worked("climb", &l.Calc.Climb))
+			}
+		}
+		n.work(lost)
+		curve, loss := n.said("Q(p)", &f.Pump.Flow), n.worked("Δp", &f.Calc.Loss)
+		fed := step{
+			to:      &f.Calc.Fed,
+			formula: "Q at p + Δp, by straight lines along the pump's own curve", source: "common-practice",
+			in: []Input{curve, n.worked("p", &f.Calc.Pressure), loss},
+			by: func(x []float64) (float64, error) { return pumpFlow(f.Pump.Flow.V, x[1]+x[2]) },
+		}
+		if n.fuelPump(f) != nil {
+			fed.formula, fed.by = "Q of the pump that the engine drives", same
+			fed.in = []Input{n.worked("Q_pump", &f.Calc.Pump)}
+		}
+		n.work(fed)
+	}
+}
+
+// feeds tells whether a line of fuel leads from the pump to the engine.
+func feeds(l *document.Line) bool {
+	return l.Flow == "pump" && !slices.ContainsFunc(pastTheFeed, func(part string) bool { return strings.HasPrefix(l.From.Port.Name, part) })
+}
+
+// pastTheFeed is where a pumped line of fuel may begin that is no part of the feed:
+// behind the rail, and before the surge pot.
+var pastTheFeed = []string{"driveline.", "fuel.lift-pump."}
 
 // tunes sets the fuel that the map was made for beside the fuel in the tank.
 func (n *notebook) tunes() {

@@ -98,7 +98,7 @@ func (n *notebook) systemPressures(l *document.Line) []Input {
 	switch {
 	case l.Service == "fuel" && pumped && len(n.d.Fuel) > 0:
 		f := &n.d.Fuel[0]
-		in = append(in, n.worked("p_rail", &f.Calc.Pressure), n.said("p_relief", &f.Pump.Relief))
+		in = append(in, n.worked("p_rail", &f.Calc.Pressure), n.relief(f))
 	case l.Service == "coolant" && len(n.d.Cooling) > 0:
 		in = append(in, n.said("p_cap", &n.d.Cooling[0].Header.Cap))
 	case l.Service == "clutch fluid" && len(n.d.Clutch) > 0:
@@ -253,12 +253,12 @@ func (n *notebook) lineSlack(l *document.Line) {
 	s := step{
 		to:      &l.Calc.SlackNeeded,
 		formula: "0.04 L", source: "faa-ac-43.13-1b", clause: "figure 9-9", note: "a hose draws in by up to 4 % under pressure",
-		in: []Input{length, tabled("0.04", shortening, unit.Ratio, "faa-ac-43.13-1b", "figure 9-9")},
+		in: []Input{length, tabled("shortening", shortening, unit.Ratio, "faa-ac-43.13-1b", "figure 9-9")},
 		by: product,
 	}
 	if l.Boundary {
 		s.formula, s.note = "0.04 L + movement of the engine", s.note+"; the engine moves away by all that it rocks"
-		s.in = append(s.in, n.said("rocks", &n.d.Given.Fit.Rocks))
+		s.in = append(s.in, n.orNothing("rocks", &n.d.Given.Fit.Rocks))
 		s.by = three(func(length, share, rocks float64) (float64, error) { return result("slack", length*share+rocks) })
 	}
 	n.work(s)
@@ -334,7 +334,7 @@ func (n *notebook) endLosses(l *document.Line) (Input, string, error) {
 			k += AdaptorLoss
 		}
 	}
-	return tabled("K", k, unit.Ratio, "cengel-fluid-mechanics", "table 8-4"), fmt.Sprintf("ends without an angle taken as straight; %d adaptors", adaptors), nil
+	return tabled("K", k, unit.Ratio, "cengel-fluid-mechanics", "table 8-4"), fmt.Sprintf("ends without an angle taken as straight; adaptors: %d", adaptors), nil
 }
 
 // liquid gives density and dynamic viscosity of what a line carries, with a note

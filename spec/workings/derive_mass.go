@@ -2,7 +2,6 @@ package workings
 
 import (
 	"errors"
-	"path"
 	"slices"
 	"strings"
 
@@ -253,11 +252,10 @@ func (n *notebook) installed() load {
 func (n *notebook) standing(c *document.Car) (in, out load) {
 	car := n.weighed(c)
 	with := &c.Weighing.Driveline
-	name := func(file string) string { return strings.TrimSuffix(path.Base(file), ".toml") }
 	switch {
 	case with.Said() == spec.None:
 		return car.plus(n.installed()), car
-	case with.Given() && n.d.Given.Driveline != "" && name(with.V) == name(n.d.Given.Driveline):
+	case with.Given() && n.d.Given.Driveline != "" && spec.Stem(with.V) == n.d.Given.Driveline:
 		out = car.less(n.installed())
 		for _, part := range n.d.Given.CarMasses.Names() {
 			if m := n.d.Given.CarMasses.Named[part]; m.Leaves.V {

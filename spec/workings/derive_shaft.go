@@ -106,16 +106,10 @@ func (n *notebook) jointAngles(s *document.Shaft) {
 // topSpeed is the speed of a shaft at the rev limit in the highest gear. A shaft
 // that the axle drives turns slower by the final ratio.
 func (n *notebook) topSpeed(s *document.Shaft) {
-	gear := n.said("i", &s.Gearbox.Ratios)
-	if ratios := s.Gearbox.Ratios.V; gear.Known && len(ratios) > 0 {
-		gear.Value = ratios[len(ratios)-1]
-	} else if gear.Known {
-		gear = lacking("i", gear.Path)
-	}
 	top := step{
 		to:      &s.Calc.TopSpeed,
 		formula: "ω_top = ω_engine / i, i of the highest gear", source: "driveline-manual",
-		in: []Input{n.said("ω_engine", &s.Engine.RevLimit), gear},
+		in: []Input{n.said("ω_engine", &s.Engine.RevLimit), n.highestGear(&s.Gearbox.Ratios)},
 		by: two(quotient),
 	}
 	if beyondAxle(s) && len(n.d.Gearbox) > 0 {
@@ -136,9 +130,6 @@ func (n *notebook) elastic(metal spec.Leaf) (modulus, density Input) {
 	if !ok {
 		return lacking("E"), lacking("ρ")
 	}
-	modulus = tabled("E", row.Modulus, unit.Pressure, row.Source, row.Clause)
-	density = tabled("ρ", row.Density, unit.Density, row.Source, row.Clause)
-	modulus.Path, modulus.Text, modulus.Guess = named.Path, named.Text, named.Guess
-	density.Path, density.Text, density.Guess = named.Path, named.Text, named.Guess
-	return modulus, density
+	return named.standsFor(row.Modulus, unit.Pressure, row.Source, row.Clause),
+		named.under("ρ").standsFor(row.Density, unit.Density, row.Source, row.Clause)
 }

@@ -612,6 +612,11 @@ func TestFastenings(t *testing.T) {
 			want: map[string]string{"fasteners.x.bolts engagement_needed": "1.4"},
 		},
 		{
+			// Steel over 800 MPa under 10.9 asks for 1.0, and a quarter more in a fine thread.
+			name: "a crankshaft", specs: bolts(`thread = "M10x1", class = "10.9", into = "heat-treated-steel"`),
+			want: map[string]string{"fasteners.x.bolts engagement_needed": "1.25"},
+		},
+		{
 			name: "12.9 in aluminium", specs: bolts(`thread = "M8x1.25", class = "12.9", into = "aluminium"`),
 			want: map[string]string{"fasteners.x.bolts engagement_needed": "missing fasteners.x.bolts.into"},
 		},
@@ -719,6 +724,12 @@ func TestShafts(t *testing.T) {
 			name:  "driven by the axle",
 			specs: specs{car: "[final-drive]\nratio = 4.0\nports.left = \"90 mm flange\"\n[shafts.s]\nfrom = [\"final-drive.left\", \"90 mm flange\"]\n", driveline: "[engine]\nrev-limit = \"8000 rpm\"\n[gearbox]\nratios = [2.8, 0.8]\n"},
 			want:  map[string]string{"shafts.s top_speed": "2500 rpm"},
+		},
+		{
+			// 8000 rpm in the 0.8 gear, wherever it stands in the list.
+			name:  "highest gear first",
+			specs: specs{car: "[shafts.s]\nfrom = [\"driveline.out\", \"65 mm flange\"]\n", driveline: "[engine]\nrev-limit = \"8000 rpm\"\n[gearbox]\nratios = [0.8, 1.0, 2.8]\n[ports]\nout = \"65 mm flange\"\n"},
+			want:  map[string]string{"shafts.s top_speed": "10000 rpm"},
 		},
 		{
 			name: "unknown metal", specs: shaft("tube = { outer = \"76 mm\", wall = \"2 mm\" }\nlength = \"1 m\"\n"),

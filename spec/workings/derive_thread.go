@@ -1,6 +1,7 @@
 package workings
 
 import (
+	"cmp"
 	"errors"
 	"fmt"
 	"slices"
@@ -98,9 +99,7 @@ func (n *notebook) proofStress(f *document.Fastening) Input {
 	if !ok {
 		return n.makersTorque("S_p", f)
 	}
-	in := tabled("S_p", row.Proof, unit.Pressure, row.Source, row.Clause)
-	in.Path, in.Text, in.Guess = class.Path, class.Text, class.Guess
-	return in
+	return class.standsFor(row.Proof, unit.Pressure, row.Source, row.Clause)
 }
 
 // torqueBand works out the torques between which a fastener is tightened enough
@@ -158,16 +157,17 @@ func (n *notebook) nutFactor(f *document.Fastening) Input {
 	if !ok {
 		return n.makersTorque("K", f)
 	}
-	factor := tabled("K", row.Factor, unit.Ratio, row.Source, row.Clause)
-	factor.Path, factor.Text, factor.Guess = wet.Path, wet.Text, wet.Guess
-	return factor
+	return wet.standsFor(row.Factor, unit.Ratio, row.Source, row.Clause)
 }
 
 // preload works out what a torque does to the fastener, with its scatter.
 func (n *notebook) preload(f *document.Fastening) {
-	aim := func(torque, factor, major float64) (float64, error) { return PreloadForTorque(factor, torque, major) }
-	in := []Input{n.said("T", &f.Torque), n.nutFactor(f), n.diameter(&f.Thread)}
-	n.work(step{to: &f.Calc.Preload, formula: "F = T / (K d)", source: "shigley-9e", clause: "eq. 8-27", in: in, by: three(aim)})
+	n.work(step{
+		to:      &f.Calc.Preload,
+		formula: "F = T / (K d)", source: "shigley-9e", clause: "eq. 8-27",
+		in: []Input{n.said("T", &f.Torque), n.nutFactor(f), n.diameter(&f.Thread)},
+		by: three(func(torque, factor, major float64) (float64, error) { return PreloadForTorque(factor, torque, major) }),
+	})
 	load := []Input{n.worked("F", &f.Calc.Preload), tabled("s", preloadScatter, unit.Ratio, "from-memory", "torque wrench")}
 	n.work(step{
 		to:      &f.Calc.PreloadLow,
@@ -282,6 +282,10 @@ var strongAs = map[string]string{
 	"5.6": "5.8", "9.8": "10.9", "A2-70": "8.8", "A4-70": "8.8", "A4-80": "8.8", "grade-2": "6.8", "grade-5": "8.8", "grade-8": "10.9",
 }
 
+// tappedAs is how the table of engagements names a tapped metal whose strength it
+// tells apart.
+var tappedAs = map[string]string{"heat-treated-steel": "steel-over-800"}
+
 var errNoEngagement = errors.New("the table has no row for that metal and class: it is to be calculated")
 
 func (n *notebook) engagementNeeded(f *document.Fastening, into Input) {
@@ -312,9 +316,7 @@ func (n *notebook) engagementNeeded(f *document.Fastening, into Input) {
 // engagementRow finds the figure for a metal and class, and what a fine thread
 // multiplies it by.
 func engagementRow(metal, class string, t spec.Thread) (row tables.EngagementRow, fine float64, ok bool) {
-	if stronger := strongAs[class]; stronger != "" {
-		class = stronger
-	}
+	class, metal = cmp.Or(strongAs[class], class), cmp.Or(tappedAs[metal], metal)
 	if row, ok = tables.Engagement("insert", metal, ""); ok {
 		return row, 1, true
 	}

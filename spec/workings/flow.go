@@ -28,16 +28,6 @@ func Velocity(flow, bore float64) (float64, error) {
 	return result("velocity", flow/(math.Pi/4*bore*bore))
 }
 
-// BoreForVelocity returns the bore in m, d = sqrt(4 Q / (pi v)), in which a
-// flow in m3/s runs at a mean velocity in m/s: what a hose-size nomograph
-// reads off. Source: hose-nomograph.
-func BoreForVelocity(flow, velocity float64) (float64, error) {
-	if err := cmp.Or(positive("flow", flow), positive("velocity", velocity)); err != nil {
-		return 0, err
-	}
-	return result("bore", math.Sqrt(4*flow/(math.Pi*velocity)))
-}
-
 // Reynolds returns the Reynolds number, Re = rho v d / mu, from density in
 // kg/m3, velocity in m/s, bore in m and dynamic viscosity in Pa s.
 // Source: cengel-fluid-mechanics.
@@ -60,11 +50,6 @@ func LaminarFriction(reynolds float64) (float64, error) {
 	return result("friction factor", 64/reynolds)
 }
 
-func turbulent(reynolds, roughness float64) error {
-	return cmp.Or(within("Reynolds number", reynolds, LaminarLimit, 1e8),
-		within("relative roughness", roughness, 0, 0.05))
-}
-
 // Colebrook returns the Darcy friction factor of turbulent flow,
 // 1/sqrt(f) = -2 log10(r/3.7 + 2.51/(Re sqrt(f))), solved to the last bit.
 // roughness is the relative one, wall roughness over bore, 0 to 0.05. The
@@ -72,10 +57,12 @@ func turbulent(reynolds, roughness float64) error {
 // [LaminarLimit] because [Friction] uses it there as the upper estimate.
 // Source: colebrook-1939.
 func Colebrook(reynolds, roughness float64) (float64, error) {
-	if err := turbulent(reynolds, roughness); err != nil {
+	if err := cmp.Or(within("Reynolds number", reynolds, LaminarLimit, 1e8),
+		within("relative roughness", roughness, 0, 0.05)); err != nil {
 		return 0, err
 	}
-	x := haalandRoot(reynolds, roughness)
+	// It begins at Haaland's explicit form. Source: haaland-1983.
+	x := -1.8 * math.Log10(math.Pow(roughness/3.7, 1.11)+6.9/reynolds)
 	for range 60 { // a contraction: about eight rounds settle it
 		next := -2 * math.Log10(roughness/3.7+2.51*x/reynolds)
 		if next == x {
@@ -84,33 +71,6 @@ func Colebrook(reynolds, roughness float64) (float64, error) {
 		x = next
 	}
 	return result("friction factor", 1/(x*x))
-}
-
-// SwameeJain returns the Darcy friction factor by the explicit form
-// f = 0.25 / log10(r/3.7 + 5.74/Re^0.9)^2, within about 3 % of [Colebrook] for
-// Re 5e3 to 1e8 and r 1e-6 to 0.05. Source: swamee-jain-1976.
-func SwameeJain(reynolds, roughness float64) (float64, error) {
-	if err := turbulent(reynolds, roughness); err != nil {
-		return 0, err
-	}
-	l := math.Log10(roughness/3.7 + 5.74/math.Pow(reynolds, 0.9))
-	return result("friction factor", 0.25/(l*l))
-}
-
-// Haaland returns the Darcy friction factor by the explicit form
-// 1/sqrt(f) = -1.8 log10((r/3.7)^1.11 + 6.9/Re), within about 2 % of
-// [Colebrook] for Re 4e3 to 1e8. Source: haaland-1983.
-func Haaland(reynolds, roughness float64) (float64, error) {
-	if err := turbulent(reynolds, roughness); err != nil {
-		return 0, err
-	}
-	x := haalandRoot(reynolds, roughness)
-	return result("friction factor", 1/(x*x))
-}
-
-// haalandRoot returns Haaland's 1/sqrt(f).
-func haalandRoot(reynolds, roughness float64) float64 {
-	return -1.8 * math.Log10(math.Pow(roughness/3.7, 1.11)+6.9/reynolds)
 }
 
 // Friction returns the Darcy friction factor for any Reynolds number above

@@ -5,10 +5,6 @@ import (
 	"math"
 )
 
-// OxygenInAir is the mass share of oxygen in dry air. Source: common-practice
-// (engine textbooks round it to 0.232).
-const OxygenInAir = 0.232
-
 // MassFraction returns the share by mass of a component, in a mix of two
 // liquids, from its share by volume and the densities in kg/m3 of itself and
 // of the other, w = rho_a v / (rho_a v + rho_b (1 - v)). The small change of
@@ -32,30 +28,6 @@ func MassAverage(massFraction, first, second float64) (float64, error) {
 		return 0, err
 	}
 	return result("average", massFraction*first+(1-massFraction)*second)
-}
-
-// VolumeAverage returns the property per cubic metre of an ideal mix, used for
-// the density of a blend, v a + (1 - v) b. Source: afdc-fuel-properties.
-func VolumeAverage(volumeFraction, first, second float64) (float64, error) {
-	if err := cmp.Or(within("volume fraction", volumeFraction, 0, 1), notNegative("first value", first),
-		notNegative("second value", second)); err != nil {
-		return 0, err
-	}
-	return result("average", volumeFraction*first+(1-volumeFraction)*second)
-}
-
-// StoichiometricAirFuel returns the kilograms of air that burn a kilogram of
-// C_c H_h O_o exactly: oxygen needed, 31.998 (c + h/4 - o/2) g/mol, over
-// [OxygenInAir] and over the molar mass. It holds for fuels of carbon,
-// hydrogen and oxygen that need air at all. Source: stoichiometry.
-func StoichiometricAirFuel(carbon, hydrogen, oxygen float64) (float64, error) {
-	moles := carbon + hydrogen/4 - oxygen/2 // of O2 for a mole of fuel
-	if err := cmp.Or(notNegative("carbon", carbon), notNegative("hydrogen", hydrogen),
-		notNegative("oxygen", oxygen), positive("oxygen demand", moles)); err != nil {
-		return 0, err
-	}
-	molar := 12.011*carbon + 1.008*hydrogen + 15.999*oxygen
-	return result("air-fuel ratio", moles*2*15.999/OxygenInAir/molar)
 }
 
 // FuelMassFlow returns the fuel an engine burns in kg/s from its crank power
@@ -107,14 +79,4 @@ func InjectorDuty(flow float64, count int, staticFlow float64) (float64, error) 
 		return 0, err
 	}
 	return result("duty", flow/(float64(count)*staticFlow))
-}
-
-// HydraulicPower returns the power in W that a pump gives the liquid,
-// P = Q dp, from flow in m3/s and pressure rise in Pa.
-// Source: cengel-fluid-mechanics.
-func HydraulicPower(flow, rise float64) (float64, error) {
-	if err := cmp.Or(notNegative("flow", flow), notNegative("pressure rise", rise)); err != nil {
-		return 0, err
-	}
-	return result("hydraulic power", flow*rise)
 }

@@ -251,11 +251,7 @@ func amountOf(v float64, in []Input) Amount {
 func missing(in []Input) []string {
 	var out []string
 	for _, i := range in {
-		for _, path := range i.missing {
-			if !slices.Contains(out, path) {
-				out = append(out, path)
-			}
-		}
+		out = withPaths(out, i.missing)
 	}
 	return out
 }

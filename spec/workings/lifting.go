@@ -18,16 +18,6 @@ func LegAngle(eye, hook r3.Vec) (float64, error) {
 	return result("leg angle", math.Atan2(leg.Z, math.Hypot(leg.X, leg.Y)))
 }
 
-// LegFactor returns how many times its share of the load a leg carries because
-// it slants, 1 / sin(a), a in rad from the horizontal. The share itself is
-// equal only under a hook in the middle: see [LegTensions]. Source: doe-std-1090.
-func LegFactor(angle float64) (float64, error) {
-	if err := cmp.Or(positive("leg angle", angle), within("leg angle", angle, 0, math.Pi/2)); err != nil {
-		return 0, err
-	}
-	return result("leg factor", 1/math.Sin(angle))
-}
-
 // EyeAngle returns the angle in rad between a leg and the axis of the eye bolt
 // it pulls on, 0 if straight out. axis points out of the part, in any length.
 // Source: bs-4278.

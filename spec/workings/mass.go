@@ -67,34 +67,6 @@ func Remove(whole, part Body) (Body, error) {
 	return rest, nil
 }
 
-// CentreShift returns how far in m the centre of a whole moves when a part of
-// it moves a distance in m, m d / M. Masses in kg. Source: faa-h-8083-1b.
-func CentreShift(part, distance, whole float64) (float64, error) {
-	if err := cmp.Or(positive("mass of the part", part), number("distance", distance),
-		notNegative("mass of the rest", whole-part)); err != nil {
-		return 0, err
-	}
-	return result("shift", part*distance/whole)
-}
-
-// BallastFor returns the ballast in kg that, added at an arm in m, moves the
-// centre of a mass in kg from one place to another,
-// M (wanted - now) / (arm - wanted). Source: faa-h-8083-1b.
-func BallastFor(mass, now, wanted, arm float64) (float64, error) {
-	if err := cmp.Or(positive("mass", mass), number("centre", now), number("wanted centre", wanted),
-		number("arm", arm)); err != nil {
-		return 0, err
-	}
-	if arm == wanted {
-		return 0, &RangeError{"arm of the ballast", arm, "away from the wanted centre"}
-	}
-	ballast := mass * (wanted - now) / (arm - wanted)
-	if err := notNegative("ballast", ballast); err != nil {
-		return 0, err
-	}
-	return result("ballast", ballast)
-}
-
 // TwoLineReactions returns the loads in N on two lines of support (the axles,
 // or two rows of stands) a span in m apart, under a weight in N whose centre is
 // a distance in m behind the first: W (L - a)/L and W a/L. A centre outside the

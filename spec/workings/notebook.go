@@ -17,12 +17,23 @@ import (
 // value and figure of the document stands, so that a derivation names them by
 // their address and no path is written twice.
 type notebook struct {
-	d       *document.Document
-	written map[spec.Leaf]place
-	figures map[*document.Figure]place
-	page    map[*document.Figure]int // index in trace
-	trace   Trace
+	d      *document.Document
+	tables []table
+	cells  map[uintptr]cell         // by address, which no value leaves while d is there
+	page   map[*document.Figure]int // index in trace
+	trace  Trace
 }
+
+// A table is where the fields of one struct stand.
+type table struct {
+	*shape
+	subject, path string
+	whole         bool // it is missing: all that it would hold has its path
+}
+
+// A cell is one field of a table. A car that says much has some fifteen thousand,
+// of which the workings ask for a fifth.
+type cell struct{ table, field int32 }
 
 // A place is where a value or figure stands.
 type place struct {
@@ -40,11 +51,7 @@ func join(table, key string) string {
 }
 
 func newNotebook(d *document.Document) *notebook {
-	n := &notebook{
-		d: d, page: map[*document.Figure]int{},
-		// A car that says much has some ten thousand values, most of them several times.
-		written: make(map[spec.Leaf]place, 1<<14), figures: make(map[*document.Figure]place, 1<<10),
-	}
+	n := &notebook{d: d, page: map[*document.Figure]int{}, cells: make(map[uintptr]cell, 1<<14)}
 	n.enter(reflect.ValueOf(d).Elem(), "", "", false)
 	return n
 }
@@ -121,24 +128,39 @@ func (n *notebook) enter(v reflect.Value, subject, path string, whole bool) {
 }
 
 func (n *notebook) enterFields(v reflect.Value, subject, path string, whole bool) {
-	for _, f := range shapeOf(v.Type()).fields {
-		field := v.Field(f.index)
-		switch {
+	at := table{shapeOf(v.Type()), subject, path, whole}
+	n.tables = append(n.tables, at)
+	index, begin := int32(len(n.tables)-1), v.Addr().Pointer()
+	for i, f := range at.fields {
+		if f.kind != isTable {
+			n.cells[begin+f.offset] = cell{index, int32(i)}
+			continue
+		}
+		switch field := v.Field(f.index); {
 		case f.embedded:
 			n.enterFields(field, subject, path, whole)
-		case f.kind == isLeaf:
-			at := place{table: path, key: f.key}
-			if whole {
-				at.key = ""
-			}
-			n.written[field.Addr().Interface().(spec.Leaf)] = at
-		case f.kind == isFigure:
-			n.figures[field.Addr().Interface().(*document.Figure)] = place{subject, f.key, f.dimension}
 		case whole, f.key == "calc":
 			n.enter(field, subject, path, whole)
 		default:
 			n.enter(field, subject, join(path, f.key), false)
 		}
+	}
+}
+
+// placeOf finds the place of a value or figure by the pointer to it.
+func (n *notebook) placeOf(pointer any) (place, bool) {
+	c, ok := n.cells[reflect.ValueOf(pointer).Pointer()]
+	if !ok {
+		return place{}, false
+	}
+	t := n.tables[c.table]
+	switch f := t.fields[c.field]; {
+	case f.kind == isFigure:
+		return place{t.subject, f.key, f.dimension}, true
+	case t.whole:
+		return place{table: t.path}, true
+	default:
+		return place{table: t.path, key: f.key}, true
 	}
 }
 
@@ -157,6 +179,7 @@ const (
 
 type shapeField struct {
 	index     int
+	offset    uintptr
 	key       string
 	kind      int
 	embedded  bool
@@ -165,20 +188,20 @@ type shapeField struct {
 
 // ownPath is the path that an object carries. The second result is false if its
 // type carries none.
-func (s shape) ownPath(v reflect.Value) (string, bool) {
+func (s *shape) ownPath(v reflect.Value) (string, bool) {
 	if s.path == nil {
 		return "", false
 	}
 	return v.FieldByIndex(s.path).String(), true
 }
 
-var shapes sync.Map // reflect.Type -> shape
+var shapes sync.Map // reflect.Type -> *shape
 
-func shapeOf(t reflect.Type) shape {
+func shapeOf(t reflect.Type) *shape {
 	if known, ok := shapes.Load(t); ok {
-		return known.(shape)
+		return known.(*shape)
 	}
-	var s shape
+	s := new(shape)
 	if f, ok := t.FieldByName("Path"); ok && f.Type.Kind() == reflect.String {
 		s.path = f.Index
 	}
@@ -188,7 +211,7 @@ func shapeOf(t reflect.Type) shape {
 		if !f.IsExported() {
 			continue
 		}
-		field := shapeField{index: i, embedded: f.Anonymous, dimension: unit.Dimension(f.Tag.Get("dim"))}
+		field := shapeField{index: i, offset: f.Offset, embedded: f.Anonymous, dimension: unit.Dimension(f.Tag.Get("dim"))}
 		field.key = f.Tag.Get("spec")
 		if field.key == "" {
 			field.key = strings.ReplaceAll(f.Tag.Get("json"), "_", "-")
@@ -214,7 +237,7 @@ func shapeOf(t reflect.Type) shape {
 // said is a value of the spec as an input. A pair such as "360 kW at 6900 rpm"
 // gives its first number.
 func (n *notebook) said(symbol string, leaf spec.Leaf) Input {
-	at, ok := n.written[leaf]
+	at, ok := n.placeOf(leaf)
 	if !ok {
 		panic("workings: " + symbol + " is a value outside the document")
 	}
@@ -228,6 +251,9 @@ func (n *notebook) said(symbol string, leaf spec.Leaf) Input {
 		return in
 	}
 	in.Known, in.Guess = true, leaf.Guessed()
+	if in.Guess {
+		in.guesses = []string{in.Path}
+	}
 	in.Text, in.Unit = leaf.Written()
 	switch v := leaf.Document().(type) {
 	case float64:
@@ -235,11 +261,17 @@ func (n *notebook) said(symbol string, leaf spec.Leaf) Input {
 	case int:
 		in.Value = float64(v)
 	case []any:
-		switch first := v[0].(type) {
-		case float64:
+		if first, ok := v[0].(float64); ok { // no list is empty
 			in.Value = first
 		}
 	}
+	return in
+}
+
+// orNothing is a value of the spec of which "none" is nothing at all.
+func (n *notebook) orNothing(symbol string, leaf spec.Leaf) Input {
+	in := n.said(symbol, leaf)
+	in.Known = in.Known || leaf.Said() == spec.None
 	return in
 }
 
@@ -257,13 +289,13 @@ func (n *notebook) at(symbol string, p *spec.Position) (Input, r3.Vec) {
 
 // worked is a figure, worked out before, as an input.
 func (n *notebook) worked(symbol string, f *document.Figure) Input {
-	at, ok := n.figures[f]
+	at, ok := n.placeOf(f)
 	if !ok {
 		panic("workings: " + symbol + " is a figure outside the document")
 	}
 	in := Input{
 		Symbol: symbol, Path: at.path(), Value: f.Value, Known: f.Known, Dimension: at.dimension, Guess: f.Guessed,
-		missing: f.Missing,
+		missing: f.Missing, guesses: f.Guesses,
 	}
 	if i, ok := n.page[f]; ok {
 		in.Unit = n.trace[i].Unit
@@ -274,6 +306,12 @@ func (n *notebook) worked(symbol string, f *document.Figure) Input {
 // tabled is a figure from a table as an input.
 func tabled(symbol string, value float64, d unit.Dimension, source, clause string) Input {
 	return Input{Symbol: symbol, Value: value, Known: true, Dimension: d, Source: source, Clause: clause}
+}
+
+// standsFor is a written word as the figure that a table has for it.
+func (in Input) standsFor(value float64, d unit.Dimension, source, clause string) Input {
+	in.Value, in.Dimension, in.Source, in.Clause = value, d, source, clause
+	return in
 }
 
 // lacking is an input that is not known until the paths are written.
@@ -366,7 +404,7 @@ func always(v float64, err error) func([]float64) (float64, error) {
 // work does a step: it fills in the figure and writes the working down. A figure
 // is unknown if an input is, guessed if an input is.
 func (n *notebook) work(s step) {
-	at, ok := n.figures[s.to]
+	at, ok := n.placeOf(s.to)
 	if !ok {
 		panic("workings: " + s.formula + " goes to a figure outside the document")
 	}
@@ -376,15 +414,13 @@ func (n *notebook) work(s step) {
 	}
 	w.Known = true
 	values := make([]float64, len(s.in))
+	var guesses []string
 	for i, in := range s.in {
 		values[i] = in.Value
 		w.Known = w.Known && in.Known
 		w.Guessed = w.Guessed || in.Guess
-		for _, path := range in.missing {
-			if !slices.Contains(w.Missing, path) {
-				w.Missing = append(w.Missing, path)
-			}
-		}
+		w.Missing = withPaths(w.Missing, in.missing)
+		guesses = withPaths(guesses, in.guesses)
 		if w.Unit == "" && in.Dimension == w.Dimension {
 			w.Unit = in.Unit
 		}
@@ -405,6 +441,19 @@ func (n *notebook) work(s step) {
 	n.page[s.to] = len(n.trace)
 	n.trace = append(n.trace, w)
 	*s.to = document.Figure{Value: w.Value, Known: w.Known, Guessed: w.Guessed, Missing: w.Missing}
+	if w.Guessed {
+		s.to.Guesses = guesses
+	}
+}
+
+// withPaths adds the paths that are not there yet.
+func withPaths(all, more []string) []string {
+	for _, path := range more {
+		if !slices.Contains(all, path) {
+			all = append(all, path)
+		}
+	}
+	return all
 }
 
 func (w *Working) note(text string) {

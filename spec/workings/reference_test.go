@@ -167,17 +167,10 @@ func TestReferenceWire(t *testing.T) {
 }
 
 func TestReferenceFriction(t *testing.T) {
-	formulas := map[string]func(reynolds, roughness float64) (float64, error){
-		"laminar":   Friction,
-		"Colebrook": Colebrook, "SwameeJain": SwameeJain, "Haaland": Haaland,
-	}
-	for _, r := range reference(t, "friction", 130) {
+	formulas := map[string]func(reynolds, roughness float64) (float64, error){"laminar": Friction, "Colebrook": Colebrook}
+	for _, r := range reference(t, "friction", 50) {
 		f, err := formulas[r.cell["formula"]](r.get("reynolds"), r.get("roughness"))
-		tolerance := 1e-8
-		if r.cell["formula"] == "SwameeJain" {
-			tolerance = 3e-6
-		}
-		r.close("friction", f, err, tolerance)
+		r.close("friction", f, err, 1e-8)
 	}
 }
 
@@ -249,31 +242,17 @@ func TestReferenceBeams(t *testing.T) {
 	for _, r := range reference(t, "beams", 30) {
 		m, err := BeamMoment(r.get("load"), r.get("span"), r.get("at"), r.get("place"))
 		r.close("moment", m, err, 1e-6)
-		if r.cell["sag"] != "" {
-			sag, err := BeamSag(r.get("load"), r.get("span"), r.get("rigidity"), 1)
-			r.close("sag", sag, err, 1e-6)
-		}
 	}
 }
 
 func TestReferenceClutch(t *testing.T) {
 	for _, r := range reference(t, "clutch", 30) {
-		outer, inner := r.get("outer"), r.get("inner")
-		carried := func(radius func(outer, inner float64) (float64, error)) (float64, error) {
-			effective, err := radius(outer, inner)
-			if err != nil {
-				return 0, err
-			}
-			return ClutchTorque(int(r.get("faces")), r.get("friction"), r.get("clamp"), effective)
+		radius, err := WearRadius(r.get("outer"), r.get("inner"))
+		if err != nil {
+			t.Fatal(err)
 		}
-		wear, err := carried(WearRadius)
+		wear, err := ClutchTorque(int(r.get("faces")), r.get("friction"), r.get("clamp"), radius)
 		r.close("wear", wear, err, 1e-8)
-		even, err := carried(PressureRadius)
-		r.close("even", even, err, 1e-8)
-		clamp, err := WearClamp(1, outer, inner)
-		r.close("clamp_wear", clamp, err, 1e-8)
-		clamp, err = PressureClamp(1, outer, inner)
-		r.close("clamp_even", clamp, err, 1e-8)
 	}
 }
 
@@ -281,8 +260,6 @@ func TestReferenceSections(t *testing.T) {
 	kinds := map[string]func(side, wall float64) SquareHollow{"hot": HotFinished, "cold": ColdFormed}
 	for _, r := range reference(t, "sections", 32) {
 		s := kinds[r.cell["kind"]](r.get("side")/1000, r.get("wall")/1000)
-		area, err := s.Area()
-		r.close("area", area*1e6, err, 2e-7)
 		bend, err := s.SecondMoment()
 		r.close("second_moment", bend*1e12, err, 2e-7)
 	}
@@ -293,7 +270,5 @@ func TestReferenceTorsion(t *testing.T) {
 		shaft := Tube{Outer: r.get("outer"), Inner: r.get("inner")}
 		stress, err := TorsionStress(r.get("torque"), shaft, shaft.Outer)
 		r.close("stress", stress, err, 1e-8)
-		twist, err := Twist(r.get("torque"), r.get("length"), r.get("shear_modulus"), shaft)
-		r.close("twist", twist, err, 1e-8)
 	}
 }

@@ -40,16 +40,6 @@ func (s SquareHollow) check() error {
 		within("inner corner radius", s.InnerRadius, 0, s.Side/2-s.Wall))
 }
 
-// Area returns the area of the section in m2, 4 T (B - T) - (4 - pi)(ro^2 - ri^2).
-// Source: en-10210-2, annex.
-func (s SquareHollow) Area() (float64, error) {
-	if err := s.check(); err != nil {
-		return 0, err
-	}
-	return result("area", 4*s.Wall*(s.Side-s.Wall)-
-		(4-math.Pi)*(s.OuterRadius-s.InnerRadius)*(s.OuterRadius+s.InnerRadius))
-}
-
 // SecondMoment returns the second moment of area in m4 about a middle line:
 // that of the square ring less four corner fillets outside, plus four inside.
 // Source: en-10210-2, annex.
@@ -82,27 +72,6 @@ func (s SquareHollow) Modulus() (float64, error) {
 	return result("section modulus", 2*i/s.Side)
 }
 
-// RectangleSecondMoment returns the second moment of area in m4 of a solid
-// rectangle about its middle line across the depth, b h^3 / 12.
-// Source: pytel-singer.
-func RectangleSecondMoment(width, depth float64) (float64, error) {
-	if err := cmp.Or(positive("width", width), positive("depth", depth)); err != nil {
-		return 0, err
-	}
-	return result("second moment of area", width*depth*depth*depth/12)
-}
-
-// BendingStress returns the stress in Pa at a distance in m from the middle
-// line of a section under a bending moment in N m, M y / I, I in m4. Elastic.
-// Source: pytel-singer.
-func BendingStress(moment, distance, secondMoment float64) (float64, error) {
-	if err := cmp.Or(notNegative("bending moment", moment), notNegative("distance", distance),
-		positive("second moment of area", secondMoment)); err != nil {
-		return 0, err
-	}
-	return result("bending stress", moment*distance/secondMoment)
-}
-
 // BeamMoment returns the bending moment in N m at a place along a beam on two
 // simple supports a span in m apart, under one load in N: P b x / L up to the
 // load and P a (L - x)/L past it. The load sits at
@@ -117,25 +86,4 @@ func BeamMoment(load, span, at, place float64) (float64, error) {
 		at, place = span-at, span-place
 	}
 	return result("bending moment", load*(span-at)/span*place)
-}
-
-// BeamSag returns the deflection in m at the middle of a beam on two simple
-// supports under a load in N at the middle, P L^3 / (48 E I): span in m, Young's
-// modulus in Pa, second moment in m4. Source: pytel-singer.
-func BeamSag(load, span, youngsModulus, secondMoment float64) (float64, error) {
-	if err := cmp.Or(notNegative("load", load), positive("span", span),
-		positive("Young's modulus", youngsModulus), positive("second moment of area", secondMoment)); err != nil {
-		return 0, err
-	}
-	return result("deflection", load*span*span*span/(48*youngsModulus*secondMoment))
-}
-
-// CantileverMoment returns the bending moment in N m at the root of a beam
-// fixed at one end, P L, from a load in N at a distance in m.
-// Source: pytel-singer.
-func CantileverMoment(load, distance float64) (float64, error) {
-	if err := cmp.Or(notNegative("load", load), notNegative("distance", distance)); err != nil {
-		return 0, err
-	}
-	return result("bending moment", load*distance)
 }

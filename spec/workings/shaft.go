@@ -30,27 +30,6 @@ func TorsionStress(torque float64, shaft Tube, diameter float64) (float64, error
 	return result("torsion stress", torque*diameter/2/(2*shaft.bend()))
 }
 
-// Twist returns the angle in rad by which a torque in N m turns one end of a
-// shaft against the other, T L / (G J): length in m, shear modulus in Pa.
-// Source: shigley-9e.
-func Twist(torque, length, shearModulus float64, shaft Tube) (float64, error) {
-	if err := cmp.Or(notNegative("torque", torque), positive("length", length),
-		positive("shear modulus", shearModulus), shaft.check()); err != nil {
-		return 0, err
-	}
-	return result("twist", torque*length/(shearModulus*2*shaft.bend()))
-}
-
-// SolidShaftDiameter returns the diameter in m of the solid shaft that carries
-// a torque in N m at a shear stress in Pa, d = cbrt(16 T / (pi tau)).
-// Source: shigley-9e.
-func SolidShaftDiameter(torque, stress float64) (float64, error) {
-	if err := cmp.Or(positive("torque", torque), positive("shear stress", stress)); err != nil {
-		return 0, err
-	}
-	return result("shaft diameter", math.Cbrt(16*torque/(math.Pi*stress)))
-}
-
 // WhirlingSpeed returns the first whirling speed in rad/s of a uniform shaft on
 // simple supports, w = (pi/L)^2 sqrt(E I / m'): length between joint centres in
 // m, Young's modulus in Pa, density in kg/m3. Rigid supports and no mass
@@ -71,16 +50,6 @@ func jointAngle(name string, angle float64) error {
 	return within(name, angle, 0, math.Pi/4)
 }
 
-// CompoundAngle returns the true angle in rad of a joint that is offset in side
-// view and in plan, sqrt(a^2 + b^2): exact enough up to 45 degrees for the
-// judgement of a joint. Source: driveline-manual.
-func CompoundAngle(side, plan float64) (float64, error) {
-	if err := cmp.Or(jointAngle("angle in side view", side), jointAngle("angle in plan", plan)); err != nil {
-		return 0, err
-	}
-	return result("compound angle", math.Hypot(side, plan))
-}
-
 // ResidualAngle returns the angle in rad of the single cross joint that would
 // turn the output as unevenly as two in series do: sqrt(|a^2 - b^2|) in phase,
 // sqrt(a^2 + b^2) with the yokes a quarter turn out. Source: sae-ae-7.
@@ -92,29 +61,6 @@ func ResidualAngle(first, second float64, inPhase bool) (float64, error) {
 		return result("residual angle", math.Hypot(first, second))
 	}
 	return result("residual angle", math.Sqrt(math.Abs(first-second)*(first+second)))
-}
-
-// TorsionalAcceleration returns the amplitude in rad/s2 with which a cross
-// joint at an angle in rad shakes what it drives at a speed in rad/s, w^2 a^2:
-// the measure in which makers' angle tables are nearly constant.
-// Source: sae-ae-7.
-func TorsionalAcceleration(speed, angle float64) (float64, error) {
-	if err := cmp.Or(notNegative("speed", speed), jointAngle("joint angle", angle)); err != nil {
-		return 0, err
-	}
-	return result("torsional acceleration", speed*speed*angle*angle)
-}
-
-// SecondJointAngle returns the largest angle in rad of the second joint, in
-// phase with a first one, that keeps the torsional acceleration in rad/s2 at a
-// speed in rad/s: sqrt(a^2 + limit/w^2). SAE tabulates it for 400 rad/s2.
-// Source: sae-ae-7.
-func SecondJointAngle(first, speed, limit float64) (float64, error) {
-	if err := cmp.Or(jointAngle("first angle", first), positive("speed", speed),
-		positive("torsional acceleration", limit)); err != nil {
-		return 0, err
-	}
-	return result("second angle", math.Sqrt(first*first+limit/(speed*speed)))
 }
 
 // jointAngles are the greatest angles that a cross joint may run at, rad by
@@ -158,16 +104,6 @@ func RoadSpeed(speed, ratio, radius float64) (float64, error) {
 	return result("road speed", speed*radius/ratio)
 }
 
-// EngineSpeed returns the engine speed in rad/s of a car at a speed in m/s: the
-// inverse of [RoadSpeed]. Source: driveline-manual.
-func EngineSpeed(road, ratio, radius float64) (float64, error) {
-	if err := cmp.Or(notNegative("road speed", road), positive("overall ratio", ratio),
-		positive("rolling radius", radius)); err != nil {
-		return 0, err
-	}
-	return result("engine speed", road*ratio/radius)
-}
-
 // OutputTorque returns the torque in N m after a gear train, T i eta, from the
 // torque before it, the ratio and the efficiency. Source: gupta-traction.
 func OutputTorque(torque, ratio, efficiency float64) (float64, error) {
@@ -176,15 +112,6 @@ func OutputTorque(torque, ratio, efficiency float64) (float64, error) {
 		return 0, err
 	}
 	return result("output torque", torque*ratio*efficiency)
-}
-
-// TractiveForce returns the force in N at the tyres of a torque in N m at the
-// axle, T / r, radius in m. Source: gupta-traction.
-func TractiveForce(torque, radius float64) (float64, error) {
-	if err := cmp.Or(notNegative("axle torque", torque), positive("rolling radius", radius)); err != nil {
-		return 0, err
-	}
-	return result("tractive force", torque/radius)
 }
 
 // ReactionShares returns the force in N on each of two mounts or more from a
@@ -213,17 +140,4 @@ func ReactionShares(torque float64, across []float64) ([]float64, error) {
 		forces[i] = torque * (y - middle) / squares
 	}
 	return forces, nil
-}
-
-// MountCouple returns the force in N that each of two mounts a spacing in m
-// apart takes from the reaction of a unit, T i / b, one up and one down. The
-// torque that reacts is that leaving the unit: the gear ratio counts for engine
-// with gearbox, gear and final drive for engine with transaxle, one for an
-// engine alone. Source: common-practice (statics).
-func MountCouple(torque, ratio, spacing float64) (float64, error) {
-	if err := cmp.Or(notNegative("torque", torque), positive("ratio", ratio),
-		positive("mount spacing", spacing)); err != nil {
-		return 0, err
-	}
-	return result("mount force", torque*ratio/spacing)
 }

@@ -291,26 +291,6 @@ func TestUncertaintyAddsUp(t *testing.T) {
 	}
 }
 
-// TestShiftAgreesWithCombine moves a part and finds the centre both ways.
-func TestShiftAgreesWithCombine(t *testing.T) {
-	rest, part := Body{Mass: 900, Centre: r3.Vec{X: -1.2}}, Body{Mass: 100, Centre: r3.Vec{X: 0.2}}
-	before, _ := Combine(rest, part)
-	part.Centre.X -= 0.35
-	after, _ := Combine(rest, part)
-	shift, err := CentreShift(100, -0.35, 1000)
-	if err != nil || !agrees(after.Centre.X-before.Centre.X, shift, 1e-12) {
-		t.Errorf("got %g, %v, want %g", shift, err, after.Centre.X-before.Centre.X)
-	}
-	ballast, err := BallastFor(1000, before.Centre.X, before.Centre.X-0.1, -3)
-	if err != nil {
-		t.Fatal(err)
-	}
-	trimmed, _ := Combine(before, Body{Mass: ballast, Centre: r3.Vec{X: -3}})
-	if !agrees(trimmed.Centre.X, before.Centre.X-0.1, 1e-12) {
-		t.Errorf("ballast of %g kg puts the centre at %g", ballast, trimmed.Centre.X)
-	}
-}
-
 // TestCornersConserve: the four corners carry the weight and both moments.
 func TestCornersConserve(t *testing.T) {
 	w := Wheels{Base: 2.5, FrontTrack: 1.5, RearTrack: 1.44}

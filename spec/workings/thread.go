@@ -1,9 +1,6 @@
 package workings
 
-import (
-	"cmp"
-	"math"
-)
+import "cmp"
 
 // Shares of the proof load to which a bolt is tightened. Source: shigley-9e,
 // eq. 8-31.
@@ -18,19 +15,6 @@ func thread(major, pitch float64) error {
 		below("pitch", pitch, "major diameter over 1.2269", major/1.2269))
 }
 
-// MetricPitchDiameter returns the basic pitch diameter in m of an ISO metric
-// thread, d2 = d - 0.6495 P, from major diameter and pitch in m.
-// Source: iso-724.
-func MetricPitchDiameter(major, pitch float64) (float64, error) {
-	if err := thread(major, pitch); err != nil {
-		return 0, err
-	}
-	return result("pitch diameter", major-0.6495190528*pitch)
-}
-
-// metricStressDiameter is (d2 + d3)/2 = d - 0.9382 P.
-func metricStressDiameter(major, pitch float64) float64 { return major - 0.9382*pitch }
-
 // MetricStressArea returns the tensile stress area in m2 of an ISO metric
 // external thread, A = (pi/4)(d - 0.9382 P)^2, from major diameter and pitch in
 // m. It holds for M1.6 to M39 with full shank, not for waisted bolts.
@@ -39,28 +23,19 @@ func MetricStressArea(major, pitch float64) (float64, error) {
 	if err := thread(major, pitch); err != nil {
 		return 0, err
 	}
-	return CircleArea(metricStressDiameter(major, pitch))
+	return CircleArea(major - 0.9382*pitch)
 }
 
 // UnifiedStressArea returns the tensile stress area in m2 of a unified
 // external thread, A = (pi/4)(D - 0.9743 p)^2 with p = 1/n, from major diameter
-// and pitch in m. For steels up to 690 MPa (100 ksi) tensile strength.
+// and pitch in m. For steels over 690 MPa (100 ksi) tensile strength the standard
+// has a smaller one, on the least pitch diameter.
 // Source: asme-b1.1.
 func UnifiedStressArea(major, pitch float64) (float64, error) {
 	if err := thread(major, pitch); err != nil {
 		return 0, err
 	}
 	return CircleArea(major - 0.9743*pitch)
-}
-
-// UnifiedStressAreaMinimum returns the smaller stress area in m2 that is used
-// above 690 MPa (100 ksi) tensile strength, A = pi (E/2 - 0.16238 p)^2, from the
-// least pitch diameter and the pitch in m. Source: fed-std-h28.
-func UnifiedStressAreaMinimum(leastPitchDiameter, pitch float64) (float64, error) {
-	if err := thread(leastPitchDiameter, pitch); err != nil {
-		return 0, err
-	}
-	return CircleArea(leastPitchDiameter - 2*0.16238*pitch)
 }
 
 // ProofLoad returns the proof load in N of a thread, F = A S, from its stress
@@ -113,77 +88,4 @@ func PreloadBand(preload, scatter float64) (low, high float64, err error) {
 		return 0, 0, err
 	}
 	return preload * (1 - scatter), preload * (1 + scatter), nil
-}
-
-// A MetricBolt is what the tightening formulas need of a bolt and its seat.
-type MetricBolt struct {
-	Major, Pitch   float64 // m
-	Bearing        float64 // mean diameter under the head, m; see MeanBearing
-	ThreadFriction float64
-	HeadFriction   float64
-}
-
-// MeanBearing returns the mean diameter in m under a head, (d_w + d_h) / 2,
-// from the least bearing diameter of the head and the clearance hole in m.
-// Source: vdi-2230.
-func MeanBearing(bearing, hole float64) (float64, error) {
-	if err := cmp.Or(positive("bearing diameter", bearing), below("hole", hole, "bearing diameter", bearing)); err != nil {
-		return 0, err
-	}
-	return result("mean bearing diameter", (bearing+hole)/2)
-}
-
-// AssemblyPreload returns the preload in N at which tension and torsion
-// together reach a share of the yield strength in Pa (VDI takes 0.9):
-//
-//	F = share R A / sqrt(1 + 3 (1.5 (d2/d0) (P/(pi d2) + 1.155 mu))^2)
-//
-// with d0 the diameter of the stress area A. It is another basis than
-// [Preload], and the two are not to be compared. Source: vdi-2230.
-func AssemblyPreload(b MetricBolt, yield, share float64) (float64, error) {
-	if err := cmp.Or(thread(b.Major, b.Pitch), positive("thread friction", b.ThreadFriction),
-		positive("yield strength", yield), fraction("share of yield", share)); err != nil {
-		return 0, err
-	}
-	d2, err := MetricPitchDiameter(b.Major, b.Pitch)
-	if err != nil {
-		return 0, err
-	}
-	area, err := MetricStressArea(b.Major, b.Pitch)
-	if err != nil {
-		return 0, err
-	}
-	d0 := metricStressDiameter(b.Major, b.Pitch)
-	twist := 1.5 * d2 / d0 * (b.Pitch/(math.Pi*d2) + 1.155*b.ThreadFriction)
-	return result("assembly preload", share*yield*area/math.Sqrt(1+3*twist*twist))
-}
-
-// AssemblyTorque returns the torque in N m that gives a preload in N,
-//
-//	M = F (0.16 P + 0.58 d2 mu_G + (D_Km/2) mu_K)
-//
-// from the friction in the thread and under the head. Source: vdi-2230.
-func AssemblyTorque(b MetricBolt, preload float64) (float64, error) {
-	if err := cmp.Or(thread(b.Major, b.Pitch), positive("thread friction", b.ThreadFriction),
-		positive("head friction", b.HeadFriction), positive("mean bearing diameter", b.Bearing),
-		notNegative("preload", preload)); err != nil {
-		return 0, err
-	}
-	d2, err := MetricPitchDiameter(b.Major, b.Pitch)
-	if err != nil {
-		return 0, err
-	}
-	return result("torque", preload*(0.16*b.Pitch+0.58*d2*b.ThreadFriction+b.Bearing/2*b.HeadFriction))
-}
-
-// BoltStress returns the stress in Pa in a preloaded bolt that takes a share C
-// (the joint constant, 0 to 1) of an outside tension in N,
-// (F + C P) / A, area in m2. It holds until the joint opens. Source: shigley-9e,
-// eq. 8-24.
-func BoltStress(preload, load, share, area float64) (float64, error) {
-	if err := cmp.Or(notNegative("preload", preload), notNegative("load", load),
-		within("joint constant", share, 0, 1), positive("stress area", area)); err != nil {
-		return 0, err
-	}
-	return result("bolt stress", (preload+share*load)/area)
 }

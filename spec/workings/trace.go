@@ -38,6 +38,7 @@ type Input struct {
 	Clause    string         `json:"clause,omitempty"`
 
 	missing []string // what would have to be written for it to be known
+	guesses []string // the guesses that it is or rests on
 	asked   bool     // written "?": it matters
 }
 
@@ -60,6 +61,7 @@ func Derive(d *document.Document) Trace {
 	n.oil()
 	n.cooling()
 	n.lines()
+	n.feed()
 	n.joints()
 	n.mounts()
 	n.fastenings()

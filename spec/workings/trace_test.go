@@ -62,7 +62,7 @@ func TestEveryFigureIsWorkedOut(t *testing.T) {
 		names := map[*document.Figure]string{}
 		figuresOf(reflect.ValueOf(d).Elem(), "", names)
 		for f, name := range names {
-			if _, ok := n.figures[f]; !ok {
+			if _, ok := n.placeOf(f); !ok {
 				t.Errorf("%s: the notebook does not know it", name)
 			}
 			done[name] = done[name] || f.Known
@@ -190,7 +190,7 @@ func TestInputs(t *testing.T) {
 	_, trace := specs{car: "wheelbase = \"~94 in\"\n[weighing]\nfront-left = \"600 lb\"\nfront-right = \"600 lb\"\nrear-left = \"600 lb\"\nrear-right = \"600 lb\"\n"}.derive(t)
 	w, _ := trace.find("car mass_behind_front")
 	got := w.Inputs[4]
-	want := Input{Symbol: "L", Path: "car.wheelbase", Value: 94 * 0.0254, Known: true, Dimension: unit.Length, Unit: "in", Text: "94 in", Guess: true}
+	want := Input{Symbol: "L", Path: "car.wheelbase", Value: 94 * 0.0254, Known: true, Dimension: unit.Length, Unit: "in", Text: "94 in", Guess: true, guesses: []string{"car.wheelbase"}}
 	if diff := cmp.Diff(want, got, cmp.AllowUnexported(Input{})); diff != "" {
 		t.Error(diff)
 	}

@@ -3,9 +3,58 @@ package swap
 import (
 	"fmt"
 	"math"
+	"strings"
 
 	"fitup/spec"
+	"fitup/spec/document"
+	"fitup/spec/unit"
 )
+
+// mounts holds each bracket of the car against the face that it meets, and names
+// the faces that no bracket meets.
+func (f *fitter) mounts() {
+	met := map[string]bool{}
+	for n := range f.d.Mounts {
+		m := &f.d.Mounts[n]
+		i := Interface{Kind: MountKind, Name: m.Name, Car: m.Path}
+		if m.There == nil {
+			i.Verdict = LeftOver
+			i.Why = []string{"the driveline has no mount " + strings.TrimPrefix(m.Meets.V, "driveline.")}
+			f.add(i)
+			continue
+		}
+		i.Driveline = m.There.Path
+		met[m.There.Path] = true
+		var meeting Meeting
+		meeting.bolted(m.Holes, m.There.Holes, m.Bolts, f.tol)
+		f.offset(&i, m, &meeting)
+		i.settle(meeting)
+		f.add(i)
+	}
+	for name, there := range f.driveline.Mounts.All() {
+		if !met[there.Path] {
+			f.add(Interface{Kind: MountKind, Name: name, Driveline: there.Path, Verdict: Missing, Why: []string{"the car has no bracket for it"}})
+		}
+	}
+}
+
+func (f *fitter) offset(i *Interface, m *document.Mount, meeting *Meeting) {
+	offset := m.Calc.Offset
+	switch {
+	case m.There.Light.V:
+	case !offset.Known:
+		meeting.Unknown = append(meeting.Unknown, "how far the two patterns are apart: write "+strings.Join(offset.Missing, ", "))
+	default:
+		i.Figures = append(i.Figures, Figure{"offset", offset.Value, unit.Length})
+		if offset.Value > f.tol.Offset {
+			said := millimetres(offset.Value) + " apart"
+			if m.Calc.Towards != "" {
+				said += ", the driveline's to the " + m.Calc.Towards
+			}
+			meeting.Differs = append(meeting.Differs, said)
+		}
+	}
+}
 
 // bolted adds in what two hole patterns differ, and the bolts that go through
 // them.
