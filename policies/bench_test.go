@@ -42,7 +42,7 @@ func BenchmarkEvaluate(b *testing.B) {
 	}
 	joined := document.Join(car, time.Date(2026, 11, 25, 0, 0, 0, 0, time.UTC))
 	workings.Derive(joined)
-	encoded := joined.Encode()
+	encoded := joined.Value()
 	for b.Loop() {
 		if _, err := e.Evaluate(context.Background(), encoded); err != nil {
 			b.Fatal(err)

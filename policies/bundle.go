@@ -12,7 +12,7 @@ import (
 
 // bundleRoots are the paths under data that a bundle owns: all that fitup.rego
 // reads, and itself.
-var bundleRoots = []string{"fitup", "lib", "registry", rulesRoot, "tables"}
+var bundleRoots = []string{"fitup", "lib", registryRoot, rulesRoot, tablesRoot}
 
 // WriteBundle writes what the engine holds as an OPA bundle (a gzipped tar): the
 // rules and what they share, the tables, the limits as they were set, and the

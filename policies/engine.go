@@ -86,7 +86,7 @@ func New(ctx context.Context, o Options) (*Engine, error) {
 	if err != nil {
 		return nil, err
 	}
-	data["registry"] = e.registry
+	data[registryRoot] = e.registry
 	e.modules, e.reads = modules, data
 	e.prepared = begin(func() error {
 		e.panels = panelsOf(modules, data, runtime.GOMAXPROCS(0))

@@ -41,20 +41,20 @@ func newEntry(f ruleFile, text []byte) (*entry, error) {
 // takes as long as to parse the rule. It returns false if one is not in the plain
 // form of a line each, as in "subject: lines" and "stages: [raised, hoisting]".
 func briefEntry(f ruleFile, text []byte) (*entry, bool) {
-	block, _, ok := metadataBlock(text)
+	lines, _, ok := metadataBlock(text)
 	if !ok {
 		return nil, false
 	}
 	e := &entry{ruleFile: f}
-	for line := range bytes.Lines(block) {
-		key, value, _ := strings.Cut(strings.TrimSuffix(string(line), "\n"), ": ")
-		switch key {
+	for line := range lines {
+		key, value, _ := bytes.Cut(bytes.TrimRight(line, "\r\n"), []byte(": "))
+		switch string(key) {
 		case "  subject": // below custom, and not deeper
-			e.subject = value
+			e.subject = string(value)
 		case "  rulebook":
-			e.rulebook = value
+			e.rulebook = string(value)
 		case "  stages":
-			if list, closed := strings.CutSuffix(strings.TrimPrefix(value, "["), "]"); closed {
+			if list, closed := strings.CutSuffix(strings.TrimPrefix(string(value), "["), "]"); closed {
 				e.stages = strings.Split(list, ", ")
 			}
 		}

@@ -7,9 +7,11 @@ import (
 	"io/fs"
 	"maps"
 	"path"
+	"runtime"
 	"slices"
 	"strings"
 	"sync"
+	"sync/atomic"
 
 	"github.com/open-policy-agent/opa/v1/ast"
 
@@ -17,10 +19,11 @@ import (
 )
 
 const (
-	rulesRoot  = "rules"
-	tablesRoot = "tables"
-	limitsKey  = "limits"
-	limitsFile = "data.yaml"
+	rulesRoot    = "rules"
+	tablesRoot   = "tables"
+	registryRoot = "registry"
+	limitsKey    = "limits"
+	limitsFile   = "data.yaml"
 )
 
 // A module is one Rego file. For a rule, entry is set.
@@ -156,12 +159,19 @@ func withoutHeading(text []byte) string {
 	return strings.Repeat("\n", lines) + string(rest)
 }
 
-// loadAll runs each of the loads at once and keeps their order.
+// loadAll loads on all cores at once and keeps the order. A goroutine is used over
+// and over: the parser needs a large stack, and to grow one for each rule costs more
+// than to start it.
 func loadAll[T any](list []T, load func(T) module) []module {
 	loaded := make([]module, len(list))
+	var next atomic.Int64
 	var wait sync.WaitGroup
-	for i, each := range list {
-		wait.Go(func() { loaded[i] = load(each) })
+	for range runtime.GOMAXPROCS(0) {
+		wait.Go(func() {
+			for i := next.Add(1) - 1; i < int64(len(list)); i = next.Add(1) - 1 {
+				loaded[i] = load(list[i])
+			}
+		})
 	}
 	wait.Wait()
 	return loaded

@@ -5,6 +5,7 @@ import (
 	"errors"
 	"fmt"
 	"io"
+	"iter"
 	"maps"
 	"regexp"
 	"slices"
@@ -45,12 +46,12 @@ type custom struct {
 // readMetadata reads the METADATA block of the rule in file. Its errors name the
 // file and the key.
 func readMetadata(file string, text []byte) (metadata, error) {
-	block, line, ok := metadataBlock(text)
+	lines, line, ok := metadataBlock(text)
 	if !ok {
 		return metadata{}, fmt.Errorf("%s:1: no METADATA before the package", file)
 	}
 	var m metadata
-	decoder := yaml.NewDecoder(bytes.NewReader(block))
+	decoder := yaml.NewDecoder(bytes.NewReader(bytes.Join(slices.Collect(lines), nil)))
 	decoder.KnownFields(true)
 	if err := decoder.Decode(&m); err != nil && err != io.EOF {
 		return m, placed(err, file, line, "METADATA: ")
@@ -61,23 +62,32 @@ func readMetadata(file string, text []byte) (metadata, error) {
 	return m, nil
 }
 
-// metadataBlock returns the YAML of the METADATA comment that stands before the
-// package, and the line that the comment begins on.
-func metadataBlock(text []byte) (block []byte, line int, ok bool) {
-	n := 0
+// metadataBlock returns the lines of YAML in the METADATA comment that stands before
+// the package, each with its end, and the line that the comment begins on.
+func metadataBlock(text []byte) (lines iter.Seq[[]byte], line int, ok bool) {
+	n, at, begin := 0, 0, 0
 	for row := range bytes.Lines(text) {
 		n++
-		row = bytes.TrimRight(row, "\r\n")
+		at += len(row)
 		switch {
-		case bytes.Equal(row, []byte("# METADATA")):
-			block, line, ok = nil, n, true
+		case bytes.Equal(bytes.TrimRight(row, "\r\n"), []byte("# METADATA")):
+			line, begin, ok = n, at, true
 		case bytes.HasPrefix(row, []byte("package ")):
-			return block, line, ok
-		case ok && bytes.HasPrefix(row, []byte("#")):
-			block = append(append(block, bytes.TrimPrefix(row[1:], []byte(" "))...), '\n')
+			return uncommented(text[begin:at]), line, ok
 		}
 	}
 	return nil, 0, false
+}
+
+// uncommented yields the lines that are comments, without what makes them so.
+func uncommented(text []byte) iter.Seq[[]byte] {
+	return func(yield func([]byte) bool) {
+		for row := range bytes.Lines(text) {
+			if comment, ok := bytes.CutPrefix(row, []byte("#")); ok && !yield(bytes.TrimPrefix(comment, []byte(" "))) {
+				return
+			}
+		}
+	}
 }
 
 var (

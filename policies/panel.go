@@ -19,7 +19,7 @@ import (
 // one core, and panels do so at once. What rules share is in each.
 type panel struct {
 	modules  []module
-	data     map[string]any
+	data     map[string]any // values of Rego, which panels share, and the registry
 	registry map[string]any // that of the data
 
 	compiler *ast.Compiler
@@ -44,13 +44,19 @@ func panelsOf(modules []module, data map[string]any, cores int) []*panel {
 		}
 		bySubject[m.entry.subject] = append(bySubject[m.entry.subject], m)
 	}
+	read := map[string]any{} // in the form that a store keeps, so that panels share it
+	for root, content := range data {
+		if root != registryRoot {
+			read[root] = ast.MustInterfaceToValue(content)
+		}
+	}
 	panels := make([]*panel, max(1, min(cores, mostPanels, len(bySubject))))
 	for i := range panels {
-		p := &panel{modules: slices.Clone(shared), data: maps.Clone(data), registry: map[string]any{}, compiler: newCompiler(modules)}
-		p.data["registry"] = p.registry
+		p := &panel{modules: slices.Clone(shared), data: maps.Clone(read), registry: map[string]any{}, compiler: newCompiler(modules)}
+		p.data[registryRoot] = p.registry
 		panels[i] = p
 	}
-	registry := data["registry"].(map[string]any)
+	registry := data[registryRoot].(map[string]any)
 	subjects := slices.SortedFunc(maps.Keys(bySubject), func(a, b string) int {
 		return cmp.Or(cmp.Compare(sizeOf(bySubject[b]), sizeOf(bySubject[a])), strings.Compare(a, b))
 	})
@@ -119,7 +125,7 @@ func (p *panel) strike(ctx context.Context, id string) error {
 	defer p.mu.Unlock()
 	left, data := maps.Clone(p.registry), maps.Clone(p.data)
 	delete(left, id)
-	data["registry"] = left
+	data[registryRoot] = left
 	p.registry, p.data = left, data
 	return p.prepareAnswer(ctx)
 }

@@ -32,5 +32,21 @@ func newCompiler(modules []module) *ast.Compiler {
 	if slices.ContainsFunc(modules, func(m module) bool { return m.entry != nil && m.entry.area == ownArea }) {
 		return c
 	}
-	return c.WithSkipStages(pureChecks...).WithSkipStages(unusedStages...)
+	return c.WithSkipStages(pureChecks...).WithSkipStages(unusedStages...).WithSkipStages(ast.StageRewriteEquals).
+		WithStageAfterID(ast.StageRewriteRefsInHead, ast.CompilerStageDefinition{Name: "unify_equals", Stage: unifyEquals})
+}
+
+// unifyEquals is the compiler's stage that turns each == into =, without its copy of
+// every rule.
+func unifyEquals(c *ast.Compiler) *ast.Error {
+	equal, unify := ast.Equal.Ref(), ast.NewTerm(ast.Equality.Ref())
+	for _, m := range c.Modules {
+		ast.WalkExprs(m, func(x *ast.Expr) bool {
+			if x.IsCall() && len(x.Operands()) == 2 && x.Operator().Equal(equal) {
+				x.SetOperator(unify)
+			}
+			return false
+		})
+	}
+	return nil
 }

@@ -79,8 +79,10 @@ call is wrong, 3 a rule is broken. See "fitup help exit-codes".`,
 	addFormat(cmd, &o.formats, report.CheckForms)
 	addColour(cmd, &o.colour)
 	complete(cmd, "fail-on", config.FailLevels...)
-	completeWith(cmd, "only", ruleNames)
-	completeWith(cmd, "skip", ruleNames)
+	completeWith(cmd, "only", ruleList)
+	completeWith(cmd, "skip", ruleList)
+	completeFiles(cmd, "config", "as")
+	completeFolders(cmd, "rules")
 	return cmd
 }
 
@@ -109,7 +111,7 @@ func runCheck(cmd *cobra.Command, o checkOptions, paths []string) error {
 		return err
 	}
 	defer calls.close()
-	shown := showProgress(cmd)
+	shown := showProgress(cmd, "judging")
 	defer shown.end()
 	judge := judging{cmd.Context(), choice, date, shown.step}
 	rules := judge.rules(calls.now)

@@ -22,8 +22,8 @@ func newCompare() *cobra.Command {
 		Short: "Put two cars side by side, interface by interface",
 		Long: `Compare puts what two cars hold out to a driveline side by side, each mount, port
 and pin by the name of what it meets: the same, different and yet each meets the
-driveline that is in the other, different, or only in one. At the end it lists
-what carries over: what needs nothing done when a driveline moves.
+driveline that is in the other, different, or only in one. At the end it says how
+much carries over: what needs nothing done when a driveline moves.
 
 The exit code is 2 if a spec or the call is wrong, else 0: two cars may differ.`,
 		Example: `  fitup compare cars/blue.toml cars/green.toml
@@ -37,6 +37,7 @@ The exit code is 2 if a spec or the call is wrong, else 0: two cars may differ.`
 	flags.StringVar(&o.config, "config", "", "configuration `FILE`, or none\n(default the nearest .fitup.toml upward)")
 	addFormat(cmd, &o.formats, report.CompareForms)
 	addColour(cmd, &o.colour)
+	completeFiles(cmd, "config")
 	return cmd
 }
 
@@ -57,6 +58,8 @@ func runCompare(cmd *cobra.Command, o compareOptions, args []string) error {
 	if err != nil {
 		return err
 	}
+	shown := showProgress(cmd, "comparing")
+	defer shown.end()
 	cars = [2]*spec.Composition{fitted(specs, cars[0], cars[1]), fitted(specs, cars[1], cars[0])}
 	engine, err := specs.Config.Engine(cmd.Context(), config.Choice{})
 	if err != nil {
@@ -67,6 +70,7 @@ func runCompare(cmd *cobra.Command, o compareOptions, args []string) error {
 		Comparison: swap.Compare(joined(cars[0], date), joined(cars[1], date), tolerances(engine)),
 	}
 	style.Shown = shownFrom(specs.Tree.Root)
+	shown.end()
 	return write(cmd, outputs, compared, style)
 }
 

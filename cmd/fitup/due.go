@@ -45,6 +45,7 @@ wrong.`,
 	flags.StringVar(&o.config, "config", "", "configuration `FILE`, or none\n(default the nearest .fitup.toml upward)")
 	addFormat(cmd, &o.formats, report.DueForms)
 	addColour(cmd, &o.colour)
+	completeFiles(cmd, "config")
 	return cmd
 }
 
@@ -64,12 +65,24 @@ func runDue(cmd *cobra.Command, o dueOptions, paths []string) error {
 	if len(paths) == 0 {
 		paths = []string{"."}
 	}
-	specs, err := fleet.Open(paths, o.config)
+	call, err := fleet.Find(paths, o.config)
 	if err != nil {
 		return err
 	}
-	due := judge.DueBy(specs.Compositions, on, by)
+	shown := showProgress(cmd, "reading")
+	defer shown.end()
+	list := judge.NewDueList(on, by)
+	specs, err := call.Each(func(c *spec.Composition) error {
+		list.Add(c)
+		shown.step()
+		return cmd.Context().Err()
+	})
+	if err != nil {
+		return err
+	}
+	due := list.Due()
 	style.Shown = shownFrom(specs.Tree.Root)
+	shown.end()
 	if err := write(cmd, outputs, due, style); err != nil {
 		return err
 	}

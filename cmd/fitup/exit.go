@@ -1,13 +1,16 @@
 package main
 
 import (
+	"cmp"
 	"context"
 	"errors"
 	"fmt"
 	"io"
+	"os"
 	"time"
 
 	"github.com/spf13/cobra"
+	"golang.org/x/term"
 
 	"fitup/cmd/fitup/fleet"
 	"fitup/cmd/fitup/report"
@@ -98,11 +101,36 @@ func run(ctx context.Context, root *cobra.Command) int {
 }
 
 func execute(ctx context.Context, root *cobra.Command) int {
+	out := &printed{Writer: root.OutOrStdout()}
+	root.SetOut(out)
 	err := root.ExecuteContext(ctx)
+	err = cmp.Or(err, out.err)
 	if _, said := errors.AsType[outcome](err); err != nil && !said && ctx.Err() == nil {
 		printError(root.ErrOrStderr(), err)
 	}
 	return codeOf(err)
+}
+
+// A printed is standard output that knows whether all was written: who prints help
+// does not ask.
+type printed struct {
+	io.Writer
+	err error // the first
+}
+
+func (p *printed) Write(text []byte) (int, error) {
+	n, err := p.Writer.Write(text)
+	p.err = cmp.Or(p.err, err)
+	return n, err
+}
+
+// isTerminal reports whether what is written is for a terminal.
+func isTerminal(w io.Writer) bool {
+	if p, is := w.(*printed); is {
+		w = p.Writer
+	}
+	file, is := w.(*os.File)
+	return is && term.IsTerminal(int(file.Fd()))
 }
 
 // printError says what is wrong: with a file, as lines that editors follow.

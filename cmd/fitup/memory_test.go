@@ -6,7 +6,6 @@ package main
 
 import (
 	"bytes"
-	"fmt"
 	"os"
 	"path/filepath"
 	"strings"
@@ -87,12 +86,7 @@ func TestMemoryOfLargestSpec(t *testing.T) {
 		t.Skip("takes a while")
 	}
 	cmd := slowCall(t)
-	var b strings.Builder
-	b.WriteString("[car]\nname = \"Blue\"\ndriveline = \"none\"\n\n")
-	for i := range 4900 { // four entries each
-		fmt.Fprintf(&b, "[lines.feed-%d]\nhose    = \"4 m of ptfe-8\"\nthrough = \"cabin\"\n\n", i)
-	}
-	if err := os.WriteFile(filepath.Join(cmd.Dir, "blue.toml"), []byte(b.String()), 0o644); err != nil {
+	if err := os.WriteFile(filepath.Join(cmd.Dir, "blue.toml"), largestSpec(), 0o644); err != nil {
 		t.Fatal(err)
 	}
 	cmd.Args = []string{cmd.Args[0], "check", "blue.toml", "--all"}

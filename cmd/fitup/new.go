@@ -33,6 +33,7 @@ what you have to find out before that driveline goes in.`,
 		},
 	}
 	cmd.Flags().StringVar(&driveline, "for", "", "print the car's half for a `DRIVELINE`")
+	completeFiles(cmd, "for")
 	return cmd
 }
 

@@ -1,8 +1,10 @@
 package main
 
 import (
+	"bufio"
 	"bytes"
 	"errors"
+	"io"
 	"io/fs"
 	"os"
 	"path/filepath"
@@ -33,21 +35,6 @@ func addFormat[T any](cmd *cobra.Command, wanted *[]string, forms []report.Form[
 	}
 	cmd.Flags().StringArrayVar(wanted, "format", nil, usage)
 	complete(cmd, "format", names...)
-}
-
-// complete offers words as the values of a flag.
-func complete(cmd *cobra.Command, flag string, words ...string) {
-	completeWith(cmd, flag, func() []string { return words })
-}
-
-// completeWith is complete with words that are looked up when they are wanted.
-func completeWith(cmd *cobra.Command, flag string, words func() []string) {
-	err := cmd.RegisterFlagCompletionFunc(flag, func(*cobra.Command, []string, string) ([]string, cobra.ShellCompDirective) {
-		return words(), cobra.ShellCompDirectiveNoFileComp
-	})
-	if err != nil {
-		panic(err) // the flag is not there: a mistake in this program
-	}
 }
 
 // An output is a form to print, and where.
@@ -93,40 +80,51 @@ func write[T any](cmd *cobra.Command, outputs []output[T], data T, style report.
 		if o.file != "" {
 			s.Colour, s.Width, s.Whole = false, usualWidth, true
 		}
-		text, err := o.form.Print(data, s)
-		if err != nil {
-			return err
-		}
+		print := func(w io.Writer) error { return o.form.Print(w, data, s) }
 		if o.file == "" {
-			if _, err := cmd.OutOrStdout().Write(text); err != nil {
+			if err := buffered(cmd.OutOrStdout(), print); err != nil {
 				return err
 			}
 			continue
 		}
-		if err := writeFile(o.file, text); err != nil {
+		if err := printFile(o.file, print); err != nil {
 			return callErrorf("%w; give --format a file that can be written", err)
 		}
 	}
 	return nil
 }
 
-// writeFile writes a file whole or not at all. It leaves one alone that holds the
-// text already, so that a watcher is not woken for nothing.
-func writeFile(name string, text []byte) error {
-	return files.pass(func() error { return replaceFile(name, text) })
+// buffered prints through a buffer, which is emptied at the end.
+func buffered(w io.Writer, print func(io.Writer) error) error {
+	b := bufio.NewWriter(w)
+	if err := print(b); err != nil {
+		return err
+	}
+	return b.Flush()
 }
 
-func replaceFile(name string, text []byte) error {
+// writeFile writes a text to a file, as printFile does.
+func writeFile(name string, text []byte) error {
+	return printFile(name, func(w io.Writer) error {
+		_, err := w.Write(text)
+		return err
+	})
+}
+
+// printFile prints a file whole or not at all. It leaves one alone that holds the
+// same already, so that a watcher is not woken for nothing.
+func printFile(name string, print func(io.Writer) error) error {
+	return files.pass(func() error { return replaceFile(name, print) })
+}
+
+func replaceFile(name string, print func(io.Writer) error) error {
 	mode := os.FileMode(0o644)
 	switch info, err := os.Stat(name); {
 	case err != nil:
-	case !info.Mode().IsRegular(): // a pipe, say
-		return os.WriteFile(name, text, mode)
+	case !info.Mode().IsRegular():
+		return fillFile(name, print)
 	default:
 		mode = info.Mode().Perm()
-		if old, err := os.ReadFile(name); err == nil && bytes.Equal(old, text) {
-			return nil
-		}
 	}
 	if real, err := filepath.EvalSymlinks(name); err == nil {
 		name = real // the link stays
@@ -138,7 +136,8 @@ func replaceFile(name string, text []byte) error {
 	if err != nil {
 		return err
 	}
-	_, err = part.Write(text)
+	err = buffered(part, print)
+	same := err == nil && sameText(name, part.Name())
 	if err == nil {
 		err = part.Chmod(mode)
 	}
@@ -148,13 +147,52 @@ func replaceFile(name string, text []byte) error {
 	if closed := part.Close(); err == nil {
 		err = closed
 	}
-	if err == nil {
+	if err == nil && !same {
 		err = os.Rename(part.Name(), name)
 	}
-	if err != nil {
+	if err != nil || same {
 		os.Remove(part.Name())
 	}
 	return err
+}
+
+// fillFile prints into what is no file that could be replaced: a pipe, say.
+func fillFile(name string, print func(io.Writer) error) error {
+	f, err := os.OpenFile(name, os.O_WRONLY, 0)
+	if err != nil {
+		return err
+	}
+	err = buffered(f, print)
+	if closed := f.Close(); err == nil {
+		err = closed
+	}
+	return err
+}
+
+// sameText reports whether two files hold the same.
+func sameText(one, other string) bool {
+	a, err := os.Open(one)
+	if err != nil {
+		return false
+	}
+	defer a.Close()
+	b, err := os.Open(other)
+	if err != nil {
+		return false
+	}
+	defer b.Close()
+	const piece = 64 << 10
+	x, y := make([]byte, piece), make([]byte, piece)
+	for {
+		n, errA := io.ReadFull(a, x)
+		m, errB := io.ReadFull(b, y)
+		if !bytes.Equal(x[:n], y[:m]) || errA != errB { // both ended, or neither
+			return false
+		}
+		if errA != nil {
+			return errA == io.EOF || errA == io.ErrUnexpectedEOF
+		}
+	}
 }
 
 // addColour adds --color.
@@ -172,7 +210,7 @@ func styleFor(colour string) (report.Style, error) {
 		s.Width = min(max(columns, narrowest), widestAtScreen)
 	}
 	var err error
-	s.Colour, err = coloured(colour, os.Getenv("NO_COLOR"), terminal)
+	s.Colour, err = coloured(colour, os.Getenv("NO_COLOR"), terminal && os.Getenv("TERM") != "dumb")
 	return s, err
 }
 

@@ -2,10 +2,8 @@ package main
 
 import (
 	"bytes"
-	"os"
 
 	"github.com/spf13/cobra"
-	"golang.org/x/term"
 
 	"fitup/cmd/fitup/fleet"
 )
@@ -39,11 +37,13 @@ the digest of the rules that "fitup check --format json" prints.`,
 	flags.StringVarP(&o.file, "output", "o", "", "`FILE` to write (default standard output)")
 	flags.StringVar(&o.config, "config", "", "configuration `FILE`, or none\n(default the nearest .fitup.toml upward)")
 	flags.StringArrayVar(&o.rules, "rules", nil, "`DIR` with rules of your own; may be given several times")
+	completeFiles(cmd, "config")
+	completeFolders(cmd, "rules")
 	return cmd
 }
 
 func runPack(cmd *cobra.Command, o packOptions) error {
-	if o.file == "" && cmd.OutOrStdout() == os.Stdout && term.IsTerminal(int(os.Stdout.Fd())) {
+	if o.file == "" && isTerminal(cmd.OutOrStdout()) {
 		return callErrorf("a bundle is nothing to look at; name a file with -o FILE")
 	}
 	choice, err := choiceOf(checkOptions{rules: o.rules})

@@ -2,6 +2,7 @@ package main
 
 import (
 	"context"
+	"fmt"
 	"io"
 	"os"
 	"sync"
@@ -10,7 +11,6 @@ import (
 
 	"github.com/schollz/progressbar/v3"
 	"github.com/spf13/cobra"
-	"golang.org/x/term"
 )
 
 // When progress is shown, and how often it moves.
@@ -19,18 +19,19 @@ const (
 	spinTime = 100 * time.Millisecond
 )
 
-// A progress says on the terminal that a long run goes on, and how many cars and
-// drivelines it has judged. Nothing of it stays.
+// A progress says on the terminal that a long run goes on, and with how many cars
+// and drivelines it is done. Nothing of it stays.
 type progress struct {
-	judged atomic.Int64
+	doing  string
+	done   atomic.Int64
 	finish func()
 }
 
-// showProgress begins to show progress on standard error, if that is a terminal
-// which can take a line back. End it before anything is printed.
-func showProgress(cmd *cobra.Command) *progress {
-	p := &progress{finish: func() {}}
-	if screen, ok := cmd.ErrOrStderr().(*os.File); ok && term.IsTerminal(int(screen.Fd())) && os.Getenv("TERM") != "dumb" {
+// showProgress begins to show that something is being done on standard error, if that
+// is a terminal which can take a line back. End it before anything is printed.
+func showProgress(cmd *cobra.Command, doing string) *progress {
+	p := &progress{doing: doing, finish: func() {}}
+	if screen := cmd.ErrOrStderr(); isTerminal(screen) && os.Getenv("TERM") != "dumb" {
 		p.show(cmd.Context(), screen)
 	}
 	return p
@@ -53,23 +54,30 @@ func (p *progress) spin(ctx context.Context, screen io.Writer) {
 		return
 	case <-time.After(longRun):
 	}
-	bar := progressbar.NewOptions64(-1, progressbar.OptionSetWriter(screen), progressbar.OptionSetDescription("fitup: judging"),
-		progressbar.OptionSpinnerType(9), progressbar.OptionShowCount(), progressbar.OptionUseANSICodes(true))
+	bar := progressbar.NewOptions64(-1, progressbar.OptionSetWriter(screen), progressbar.OptionSpinnerType(9), progressbar.OptionUseANSICodes(true),
+		progressbar.OptionSetSpinnerChangeInterval(0)) // or it moves by itself, also when it is taken back
 	ticker := time.NewTicker(spinTime)
 	defer ticker.Stop()
 	for {
-		_ = bar.Set64(p.judged.Load()) // a terminal that is gone
+		bar.Describe(p.text())
 		select {
 		case <-ctx.Done():
-			_ = bar.Clear()
+			_ = bar.Clear() // its error is that of a terminal that is gone
 			return
 		case <-ticker.C:
 		}
 	}
 }
 
+func (p *progress) text() string {
+	if done := p.done.Load(); done > 0 {
+		return fmt.Sprintf("fitup: %s, %d done", p.doing, done)
+	}
+	return "fitup: " + p.doing
+}
+
 // step counts one car or driveline more.
-func (p *progress) step() { p.judged.Add(1) }
+func (p *progress) step() { p.done.Add(1) }
 
 // end takes what is shown back.
 func (p *progress) end() { p.finish() }

@@ -9,6 +9,7 @@ import (
 	"os"
 	"os/exec"
 	"path/filepath"
+	"slices"
 	"strings"
 	"sync"
 	"syscall"
@@ -47,12 +48,19 @@ findings contains {"subject": line.path, "figures": {}} if {
 }
 `
 
-// slowCall is a call that takes long, in a folder of its own.
+// slowCall is a check that takes long, in a folder of its own.
 func slowCall(t *testing.T) *exec.Cmd {
+	t.Helper()
+	return slowCommand(t, "check", "blue.toml", "--rules", "rules", "--only", "own", "--format", "json=report.json")
+}
+
+// slowCommand is a call of the program in a folder where a rule takes long.
+func slowCommand(t *testing.T, args ...string) *exec.Cmd {
 	t.Helper()
 	dir := t.TempDir()
 	for name, text := range map[string]string{
-		".git/HEAD": "", "rules/slow.rego": slowRule, "blue.toml": "[car]\nname = \"Blue\"\ndriveline = \"none\"\n\n[lines.feed]\nhose = \"4 m of ptfe-8\"\n",
+		".git/HEAD": "", "rules/slow.rego": slowRule, "four.toml": "[driveline]\nname = \"Four\"\n",
+		"blue.toml": "[car]\nname = \"Blue\"\ndriveline = \"none\"\n\n[lines.feed]\nhose = \"4 m of ptfe-8\"\n",
 	} {
 		if err := os.MkdirAll(filepath.Dir(filepath.Join(dir, name)), 0o755); err != nil {
 			t.Fatal(err)
@@ -69,7 +77,7 @@ func slowCall(t *testing.T) *exec.Cmd {
 	if err := os.Symlink(self, program); err != nil {
 		t.Fatal(err)
 	}
-	cmd := exec.Command(program, "check", "blue.toml", "--rules", "rules", "--only", "own", "--format", "json=report.json")
+	cmd := exec.Command(program, args...)
 	cmd.Dir = dir
 	cmd.SysProcAttr = &syscall.SysProcAttr{Setpgid: true}
 	return cmd
@@ -142,15 +150,79 @@ func await(t *testing.T, what string, is func() bool) {
 // Ctrl-C then ends it at once: nothing is left on the screen and no file half
 // written.
 func TestProgress(t *testing.T) {
-	cmd, screen := slowCall(t), newScreen(t)
-	cmd.Stderr = screen.terminal
-	cmd.Env = append(os.Environ(), "TERM=xterm")
-	if err := cmd.Start(); err != nil {
+	for _, test := range []struct {
+		name string
+		args []string
+		make func(t *testing.T, dir string) // what more has to be there
+		want string
+	}{
+		{"check", []string{"check", "blue.toml", "--rules", "rules", "--only", "own", "--format", "json=report.json"}, nil, "fitup: judging"},
+		{"check --since", []string{"check", "blue.toml", "--rules", "rules", "--only", "own", "--since", "HEAD", "--format", "json=report.json"}, commitAndChange, "fitup: judging"},
+		{"swap", []string{"swap", "--driveline", "four.toml", "--into", "blue.toml", "--rules", "rules", "--format", "json=report.json"}, nil, "fitup: judging"},
+		{"sheet", []string{"sheet", "blue.toml", "--rules", "rules", "-o", "sheet.html"}, nil, "fitup: judging"},
+		{"due", []string{"due", "many", "--format", "json=report.json"}, makeMany, "fitup: reading"},
+	} {
+		t.Run(test.name, func(t *testing.T) {
+			cmd, screen := slowCommand(t, test.args...), newScreen(t)
+			if test.make != nil {
+				test.make(t, cmd.Dir)
+			}
+			cmd.Stderr = screen.terminal
+			cmd.Env = append(os.Environ(), "TERM=xterm")
+			if err := cmd.Start(); err != nil {
+				t.Fatal(err)
+			}
+			await(t, "progress", func() bool { return strings.Contains(screen.String(), test.want) })
+			interrupted(t, cmd)
+			await(t, "an empty line", func() bool { return screen.left() == "" })
+		})
+	}
+}
+
+// commitAndChange makes a revision of a folder, and a change since.
+func commitAndChange(t *testing.T, dir string) {
+	t.Helper()
+	if err := os.RemoveAll(filepath.Join(dir, ".git")); err != nil { // which only marks the root
 		t.Fatal(err)
 	}
-	await(t, "progress", func() bool { return strings.Contains(screen.String(), "fitup: judging") })
-	interrupted(t, cmd)
-	await(t, "an empty line", func() bool { return screen.left() == "" })
+	for _, args := range [][]string{{"init", "-q"}, {"add", "."}, {"-c", "user.name=a", "-c", "user.email=a@example.org", "commit", "-qm", "before"}} {
+		git := exec.Command("git", args...)
+		git.Dir = dir
+		if said, err := git.CombinedOutput(); err != nil {
+			t.Fatalf("git %q: %v: %s", args, err, said)
+		}
+	}
+	blue, err := os.OpenFile(filepath.Join(dir, "blue.toml"), os.O_APPEND|os.O_WRONLY, 0)
+	if err != nil {
+		t.Fatal(err)
+	}
+	defer blue.Close()
+	if _, err := blue.WriteString("through = \"cabin\"\n"); err != nil {
+		t.Fatal(err)
+	}
+}
+
+// largestSpec is a car with as many entries as one may have.
+func largestSpec() []byte {
+	b := bytes.NewBufferString("[car]\nname = \"Blue\"\ndriveline = \"none\"\n\n")
+	for i := range 4900 { // four entries each
+		fmt.Fprintf(b, "[lines.feed-%d]\nhose    = \"4 m of ptfe-8\"\nthrough = \"cabin\"\n\n", i)
+	}
+	return b.Bytes()
+}
+
+// makeMany writes large cars that take some time to read.
+func makeMany(t *testing.T, dir string) {
+	t.Helper()
+	if err := os.Mkdir(filepath.Join(dir, "many"), 0o755); err != nil {
+		t.Fatal(err)
+	}
+	text := largestSpec()
+	for i := range 40 {
+		if err := os.WriteFile(filepath.Join(dir, "many", fmt.Sprintf("car-%d.toml", i)), text, 0o644); err != nil {
+			t.Fatal(err)
+		}
+	}
 }
 
 // TestNoProgress shows that nothing is said where nobody looks: to a pipe, or to a
@@ -203,7 +275,7 @@ func interrupted(t *testing.T, cmd *exec.Cmd) {
 		t.Fatal(err)
 	}
 	for _, e := range entries {
-		if name := e.Name(); name != ".git" && name != "rules" && name != "blue.toml" {
+		if name := e.Name(); !slices.Contains([]string{".git", "rules", "many", "blue.toml", "four.toml"}, name) {
 			t.Errorf("it left %s behind", name)
 		}
 	}

@@ -7,32 +7,65 @@ import (
 	"github.com/spf13/cobra"
 )
 
+// Groups of commands, in the order in which a builder comes to them.
+const (
+	groupWrite = "write"
+	groupJudge = "judge"
+	groupMove  = "move"
+	groupOther = "other"
+)
+
 func newRoot() *cobra.Command {
+	cobra.EnableCommandSorting = false // the order is that of the work
 	root := &cobra.Command{
 		Use:   "fitup",
 		Short: "Check the written specs of competition cars and their drivelines",
-		Long: `fitup checks the written specs of competition cars.
+		Long: `fitup checks the written specs of competition cars, and plans how a driveline
+goes from one into another.
 
 A car, a driveline that several cars share, and what the workshop has are each
 a TOML file. fitup reads them, works out the engineering, judges both with
 rules, and says what does not fit, what is not allowed for, and what has still
-to be measured. It checks what is written, not the car.`,
-		Example: `  fitup new car "Blue hill climber" > cars/blue.toml
+to be measured. It checks what is written, not the car.
+
+To begin, write a car and ask what to measure first, as the examples do.`,
+		Example: `  mkdir -p cars
+  fitup new car "Blue hill climber" > cars/blue.toml
   fitup check cars
-  fitup workings cars/blue.toml lines.fuel-feed
-  fitup rules fuel`,
+  fitup rules lifting.leg_angle
+  fitup sheet cars/blue.toml -o blue.html`,
 		Args:          unknownCommand,
 		RunE:          func(cmd *cobra.Command, _ []string) error { return cmd.Help() },
 		SilenceErrors: true,
 		SilenceUsage:  true,
+		Version:       versionLine(),
 
 		DisableFlagsInUseLine:      true,
 		SuggestionsMinimumDistance: 2,
 	}
+	root.SetVersionTemplate("{{.Version}}\n")
 	root.SetFlagErrorFunc(func(cmd *cobra.Command, err error) error {
 		return callErrorf("%w; `%s --help` lists the flags", err, cmd.CommandPath())
 	})
-	root.AddCommand(newCheck(), newSwap(), newSheet(), newCompare(), newDue(), newWorkings(), newRules(), newNew(), newSchema(), newPack(), newVersion(), newHelpExitCodes(), newHelpConfig(), newHelpBaseline())
+	for _, group := range []struct {
+		id, title string
+		commands  []*cobra.Command
+	}{
+		{groupWrite, "To write specs:", []*cobra.Command{newNew(), newSchema()}},
+		{groupJudge, "To judge them:", []*cobra.Command{newCheck(), newRules(), newWorkings(), newDue()}},
+		{groupMove, "To move a driveline:", []*cobra.Command{newCompare(), newSwap(), newSheet()}},
+		{groupOther, "Besides:", []*cobra.Command{newPack(), newVersion()}},
+	} {
+		root.AddGroup(&cobra.Group{ID: group.id, Title: group.title})
+		for _, cmd := range group.commands {
+			cmd.GroupID = group.id
+			root.AddCommand(cmd)
+		}
+	}
+	root.AddCommand(newHelpExitCodes(), newHelpConfig(), newHelpBaseline())
+	root.SetHelpCommand(newHelp())
+	root.SetHelpCommandGroupID(groupOther)
+	addCompletion(root)
 	return root
 }
 

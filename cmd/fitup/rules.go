@@ -40,6 +40,8 @@ brackets. What the configuration of this folder sets or skips is told.`,
 	cmd.Flags().StringArrayVar(&o.rules, "rules", nil, "`DIR` with rules of your own; may be given several times")
 	addFormat(cmd, &o.formats, report.RulesForms)
 	addColour(cmd, &o.colour)
+	completeFiles(cmd, "config")
+	completeFolders(cmd, "rules")
 	return cmd
 }
 

@@ -80,6 +80,7 @@ NAME.schema.json in a folder, for such remarks.`,
 		},
 	}
 	cmd.Flags().StringVar(&folder, "write", "", "write the schemas for editors into `DIR`")
+	completeFolders(cmd, "write")
 	return cmd
 }
 

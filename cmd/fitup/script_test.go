@@ -42,14 +42,17 @@ func TestScripts(t *testing.T) {
 			}
 			return os.Getuid() == 0, nil
 		},
-		Cmds: map[string]func(*testscript.TestScript, bool, []string){
-			"exits":   exits,
-			"large":   large,
-			"most":    mostLines,
-			"narrow":  narrow,
-			"unpaint": unpaint,
-		},
+		Cmds: scriptCommands,
 	})
+}
+
+// scriptCommands are what a script may do beside what testscript knows.
+var scriptCommands = map[string]func(*testscript.TestScript, bool, []string){
+	"exits":   exits,
+	"large":   large,
+	"most":    mostLines,
+	"narrow":  narrow,
+	"unpaint": unpaint,
 }
 
 // gitSettings make commits, and so their ids, the same for everybody.

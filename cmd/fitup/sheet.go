@@ -7,7 +7,6 @@ import (
 
 	"github.com/cli/browser"
 	"github.com/spf13/cobra"
-	"golang.org/x/term"
 
 	"fitup/cmd/fitup/report/sheet"
 	"fitup/policies/config"
@@ -72,6 +71,8 @@ the same. See "fitup help exit-codes".`,
 	flags.StringArrayVar(&o.rules, "rules", nil, "`DIR` with rules of your own; may be given several times")
 	flags.StringVar(&o.config, "config", "", "configuration `FILE`, or none\n(default the nearest .fitup.toml upward)")
 	complete(cmd, "format", sheetPage, sheetDrawings)
+	completeFiles(cmd, "from", "into", "driveline", "config")
+	completeFolders(cmd, "rules")
 	complete(cmd, "fail-on", config.FailLevels...)
 	return cmd
 }
@@ -88,7 +89,9 @@ func runSheet(cmd *cobra.Command, o sheetOptions, args []string) error {
 	if err != nil {
 		return err
 	}
-	made := making{cmd.Context(), choice, on, by}
+	shown := showProgress(cmd, "judging")
+	defer shown.end()
+	made := making{judging{cmd.Context(), choice, on, shown.step}, by}
 	var s *sheet.Sheet
 	if o.into == "" {
 		s, err = made.ofCar(args[0], o.config)
@@ -99,6 +102,7 @@ func runSheet(cmd *cobra.Command, o sheetOptions, args []string) error {
 		return err
 	}
 	s.All = o.all
+	shown.end()
 	if o.format == sheetDrawings {
 		err = o.writeDrawings(cmd, s)
 	} else {
@@ -141,7 +145,7 @@ func (o sheetOptions) writePage(cmd *cobra.Command, s *sheet.Sheet) error {
 		return err
 	}
 	file := o.output
-	if file == "" && !o.open && cmd.OutOrStdout() == os.Stdout && term.IsTerminal(int(os.Stdout.Fd())) {
+	if file == "" && !o.open && isTerminal(cmd.OutOrStdout()) {
 		return callErrorf("a page is nothing to look at in a terminal; name a file with -o FILE, or give --open")
 	}
 	if o.open && file == "" {

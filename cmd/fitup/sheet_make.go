@@ -2,7 +2,6 @@ package main
 
 import (
 	"bytes"
-	"context"
 	"fmt"
 	"slices"
 	"strings"
@@ -12,7 +11,6 @@ import (
 	"fitup/cmd/fitup/report"
 	"fitup/cmd/fitup/report/sheet"
 	"fitup/policies"
-	"fitup/policies/config"
 	"fitup/policies/judge"
 	"fitup/spec"
 	"fitup/spec/document"
@@ -23,9 +21,8 @@ import (
 
 // making is what sheets are made by.
 type making struct {
-	ctx    context.Context
-	choice config.Choice
-	on, by time.Time
+	judging
+	by time.Time // last day to look ahead to for what runs out
 }
 
 // ofCar makes the sheet of one car, of which the driveline comes out and goes back
@@ -46,7 +43,7 @@ func (m making) ofCar(path, configFile string) (*sheet.Sheet, error) {
 	if err != nil {
 		return nil, err
 	}
-	run := judge.Run{Engine: engine, Date: m.on}
+	run := judge.Run{Engine: engine, Date: m.date, Heard: m.heard}
 	found, err := run.Judge(m.ctx, specs.Compositions)
 	if err != nil {
 		return nil, err
@@ -54,7 +51,7 @@ func (m making) ofCar(path, configFile string) (*sheet.Sheet, error) {
 	found.Take(specs.Config.Taken(engine, m.choice))
 	s := m.begin(specs, found, specs.Compositions, specs.Compositions)
 	s.Title = called(car.Car)
-	doc := joined(car, m.on)
+	doc := joined(car, m.date)
 	stood := sheet.Stood{Standing: report.Standing{File: car.Car.Name, Document: doc}}
 	if car.Driveline == nil {
 		s.NoWork = "there is no driveline in the car"
@@ -74,7 +71,7 @@ func (m making) ofCar(path, configFile string) (*sheet.Sheet, error) {
 // outAndIn is the move of a driveline out of a car and back in.
 func (m making) outAndIn(c *spec.Composition, stood sheet.Stood, found *judge.Report, engine *policies.Engine) *report.Swap {
 	w := &report.Swap{
-		From: c.Car.Name, Into: c.Car.Name, Driveline: c.Driveline.Name, Date: m.on,
+		From: c.Car.Name, Into: c.Car.Name, Driveline: c.Driveline.Name, Date: m.date,
 		Report: found, Fit: &swap.Fit{}, Change: &judge.Change{}, Out: stood.Out, In: stood.Out, Standing: []report.Standing{stood.Standing}, Figured: figured(found),
 		Parts: []string{report.PartParting, report.PartOrder, report.PartLists, report.PartStanding, report.PartHolds},
 	}
@@ -88,7 +85,7 @@ func (m making) ofSwap(o swapOptions) (*sheet.Sheet, error) {
 	if err != nil {
 		return nil, err
 	}
-	w, _, err := move.judge(m.ctx, m.choice, m.on)
+	w, _, err := move.judge(m.judging)
 	if err != nil {
 		return nil, err
 	}
@@ -124,7 +121,7 @@ func (m making) begin(specs *fleet.Selection, found *judge.Report, after, worked
 			Report: found, Version: version(), Config: specs.Config.Name, ConfigDigest: specs.Config.Digest,
 			FailOn: string(specs.Config.Fails(m.choice)), Rules: len(found.Asked),
 		},
-		Due: judge.DueBy(after, m.on, m.by),
+		Due: judge.DueBy(after, m.date, m.by),
 	}
 	for _, c := range slices.Concat(after, worked) {
 		for _, f := range []*spec.File{c.Car, c.Driveline, c.Shop} {
@@ -139,7 +136,7 @@ func (m making) begin(specs *fleet.Selection, found *judge.Report, after, worked
 	}
 	s.Revision = revision(specs.Tree, s.Files)
 	for _, c := range worked {
-		book := sheet.Notebook{Composed: composed(c, document.Join(c, m.on)), Of: called(c.Car)}
+		book := sheet.Notebook{Composed: composed(c, document.Join(c, m.date)), Of: called(c.Car)}
 		if c.Driveline != nil {
 			book.Of += " with " + called(c.Driveline)
 		}

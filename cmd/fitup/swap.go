@@ -70,6 +70,8 @@ part is withheld, 2 a spec or the call is wrong, 3 a rule is broken.`,
 	flags.StringVar(&o.config, "config", "", "configuration `FILE`, or none\n(default the nearest .fitup.toml upward)")
 	addFormat(cmd, &o.formats, report.SwapForms)
 	addColour(cmd, &o.colour)
+	completeFiles(cmd, "from", "into", "driveline", "config")
+	completeFolders(cmd, "rules")
 	complete(cmd, "fail-on", config.FailLevels...)
 	complete(cmd, "part", report.SwapParts...)
 	return cmd
@@ -102,10 +104,13 @@ func runSwap(cmd *cobra.Command, o swapOptions) error {
 		}
 		return err
 	}
-	plan, fail, err := m.judge(cmd.Context(), choice, date)
+	shown := showProgress(cmd, "judging")
+	defer shown.end()
+	plan, fail, err := m.judge(judging{cmd.Context(), choice, date, shown.step})
 	if err != nil {
 		return err
 	}
+	shown.end()
 	plan.Parts = o.parts
 	style.Shown = shownFrom(m.specs.Tree.Root)
 	if err := write(cmd, outputs, plan, style); err != nil {

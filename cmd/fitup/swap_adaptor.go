@@ -78,8 +78,8 @@ func newlyUnclear(line string, in, notIn *judge.Report) []string {
 	unclear := func(r *judge.Report) []string {
 		var rules []string
 		for _, account := range r.Accounts {
-			for _, j := range account.Judgements {
-				if slices.ContainsFunc(j.Unclear, func(l judge.Location) bool { return l.Path == line }) {
+			for _, j := range account.Said {
+				if slices.ContainsFunc(j.Unclear, func(l judge.Key) bool { return l.Path == line }) {
 					rules = append(rules, j.Rule)
 				}
 			}

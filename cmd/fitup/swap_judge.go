@@ -2,7 +2,6 @@ package main
 
 import (
 	"cmp"
-	"context"
 	"fmt"
 	"slices"
 	"strings"
@@ -23,7 +22,8 @@ func turnFails(fail config.FailLevel) func(judge.Turn) bool {
 }
 
 // judge judges both cars before and after a move, and plans it.
-func (m *moving) judge(ctx context.Context, choice config.Choice, date time.Time) (*report.Swap, config.FailLevel, error) {
+func (m *moving) judge(by judging) (*report.Swap, config.FailLevel, error) {
+	ctx, choice, date := by.ctx, by.choice, by.date
 	engine, err := m.specs.Config.Engine(ctx, choice)
 	if err != nil {
 		return nil, "", err
@@ -33,7 +33,7 @@ func (m *moving) judge(ctx context.Context, choice config.Choice, date time.Time
 	received.Trial = false
 	m.Received = &received
 
-	run := judge.Run{Engine: engine, Date: date}
+	run := judge.Run{Engine: engine, Date: date, Heard: by.heard}
 	before, err := run.Judge(ctx, m.before())
 	if err != nil {
 		return nil, "", err
@@ -250,7 +250,7 @@ func unmarked(s *report.Swap) []string {
 func unjudged(engine *policies.Engine, areas []string, way *judge.Report) []string {
 	var rules []string
 	for _, account := range way.Accounts {
-		for _, j := range account.Judgements {
+		for _, j := range account.Said {
 			rule, is := engine.Rule(j.Rule)
 			if is && rule.Level == policies.LevelDanger && len(j.Unclear) > 0 && inAreas(areas, j.Rule) {
 				rules = append(rules, j.Rule)

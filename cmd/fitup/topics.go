@@ -9,6 +9,34 @@ import (
 	"fitup/policies/config"
 )
 
+// newHelp prints the help of a command, or a topic.
+func newHelp() *cobra.Command {
+	return &cobra.Command{
+		Use:     "help [COMMAND|TOPIC]",
+		Short:   "Print the help of a command, or a topic",
+		Long:    "Help prints the help of a command, or one of the topics that `fitup help` lists.",
+		Example: "  fitup help check\n  fitup help exit-codes",
+		ValidArgsFunction: func(cmd *cobra.Command, args []string, _ string) ([]string, cobra.ShellCompDirective) {
+			var all []string
+			if of, rest, err := cmd.Root().Find(args); err == nil && len(rest) == 0 {
+				for _, each := range of.Commands() {
+					if each.IsAvailableCommand() || each.IsAdditionalHelpTopicCommand() {
+						all = append(all, cobra.CompletionWithDesc(each.Name(), each.Short))
+					}
+				}
+			}
+			return all, cobra.ShellCompDirectiveNoFileComp
+		},
+		RunE: func(cmd *cobra.Command, args []string) error {
+			of, rest, err := cmd.Root().Find(args)
+			if err != nil || len(rest) > 0 {
+				return unknownCommand(of, rest)
+			}
+			return of.Help()
+		},
+	}
+}
+
 // Commands without Run are topics of `fitup help`.
 
 func newHelpExitCodes() *cobra.Command {

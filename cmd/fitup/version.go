@@ -41,12 +41,18 @@ func newVersion() *cobra.Command {
 		Long:    "Version prints the version of fitup, the version of Go that built it, what it runs\non and, if the build recorded it, the commit.",
 		Example: "  fitup version",
 		Args:    arguments(0, 0),
-		Run: func(cmd *cobra.Command, _ []string) {
-			of := ""
-			if info, ok := debug.ReadBuildInfo(); ok {
-				of = commit(info)
-			}
-			fmt.Fprintf(cmd.OutOrStdout(), "fitup %s %s %s/%s%s\n", version(), runtime.Version(), runtime.GOOS, runtime.GOARCH, of)
+		RunE: func(cmd *cobra.Command, _ []string) error {
+			_, err := fmt.Fprintln(cmd.OutOrStdout(), versionLine())
+			return err
 		},
 	}
+}
+
+// versionLine is what somebody who reports a fault is asked for.
+func versionLine() string {
+	of := ""
+	if info, ok := debug.ReadBuildInfo(); ok {
+		of = commit(info)
+	}
+	return fmt.Sprintf("fitup %s %s %s/%s%s", version(), runtime.Version(), runtime.GOOS, runtime.GOARCH, of)
 }

@@ -3,6 +3,7 @@ package main
 import (
 	"slices"
 	"strings"
+	"time"
 
 	"github.com/spf13/cobra"
 
@@ -34,14 +35,9 @@ SUBJECT narrows it to one subject, as a finding prints it, or to all below it:
 		Example: `  fitup workings cars/blue.toml
   fitup workings cars/blue.toml lines.fuel-feed
   fitup workings cars/blue.toml --format input > input.json`,
-		Args: arguments(1, 2),
-		ValidArgsFunction: func(cmd *cobra.Command, args []string, word string) ([]string, cobra.ShellCompDirective) {
-			if len(args) > 0 {
-				return nil, cobra.ShellCompDirectiveNoFileComp
-			}
-			return specFiles(cmd, args, word)
-		},
-		RunE: func(cmd *cobra.Command, args []string) error { return runWorkings(cmd, o, args) },
+		Args:              arguments(1, 2),
+		ValidArgsFunction: carAndSubject,
+		RunE:              func(cmd *cobra.Command, args []string) error { return runWorkings(cmd, o, args) },
 	}
 	cmd.Flags().StringVar(&o.on, "on", "", "ages and lives as of a `DAY`, such as 2027-04-01 (default today)")
 	addFormat(cmd, &o.formats, report.NotebookForms)
@@ -62,13 +58,10 @@ func runWorkings(cmd *cobra.Command, o workingsOptions, args []string) error {
 	if err != nil {
 		return err
 	}
-	composition, err := fleet.One(args[0])
+	notebook, err := notebookOf(args[0], date)
 	if err != nil {
 		return err
 	}
-	doc := document.Join(composition, date)
-	notebook := &report.Notebook{Of: args[0], Trace: workings.Derive(doc), Phrases: phrases(composition)}
-	notebook.Document = doc.Encode()
 	if len(args) == 2 {
 		subjects := notebook.Subjects()
 		if notebook.Narrow(args[1]); len(notebook.Trace)+len(notebook.Phrases) == 0 {
@@ -76,6 +69,30 @@ func runWorkings(cmd *cobra.Command, o workingsOptions, args []string) error {
 		}
 	}
 	return write(cmd, outputs, notebook, style)
+}
+
+// notebookOf works out all of a car, or of a driveline by itself.
+func notebookOf(file string, date time.Time) (*report.Notebook, error) {
+	composition, err := fleet.One(file)
+	if err != nil {
+		return nil, err
+	}
+	doc := document.Join(composition, date)
+	notebook := &report.Notebook{Of: file, Trace: workings.Derive(doc), Phrases: phrases(composition)}
+	notebook.Document = doc.Encode()
+	return notebook, nil
+}
+
+// carAndSubject completes a spec, and then what is worked out in it.
+func carAndSubject(cmd *cobra.Command, args []string, word string) ([]string, cobra.ShellCompDirective) {
+	if len(args) == 0 {
+		return specFiles(cmd, args, word)
+	}
+	var subjects []string
+	if notebook, err := notebookOf(args[0], time.Now()); err == nil && len(args) == 1 {
+		subjects = notebook.Subjects()
+	}
+	return subjects, cobra.ShellCompDirectiveNoFileComp
 }
 
 // phrases are those of all files of a composition, by the paths that rules use.
@@ -98,8 +115,8 @@ func noSubject(args, subjects []string) error {
 	}
 	var tops []string
 	for _, s := range subjects {
-		top, _, _ := strings.Cut(s, ".")
-		tops = append(tops, top)
+		tops = append(tops, s[:strings.IndexAny(s+".", ".#")])
 	}
+	slices.Sort(tops)
 	return callErrorf("nothing is worked out of %s in %s; there is something of %s", args[1], args[0], strings.Join(slices.Compact(tops), ", "))
 }

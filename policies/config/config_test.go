@@ -122,7 +122,8 @@ func TestReadRefuses(t *testing.T) {
 		text, want string
 		shape      bool // the schema can see it
 	}{
-		{`skpi = ["fuel"]`, `1:1: "skpi" is not a key of a configuration; its keys are fail-on, exclude, rules, skip, limits, effort`, true},
+		{`skpi = ["fuel"]`, `1:1: "skpi" is not a key of a configuration; did you mean "skip"?`, true},
+		{`colour = ["fuel"]`, `1:1: "colour" is not a key of a configuration; its keys are fail-on, exclude, rules, skip, limits, effort`, true},
 		{`limit = 1`, `1:1: "limit" is not a key of a configuration; did you mean "limits"?`, true},
 		{`fail-on = "fatal"`, `1:11: found "fatal"; "danger", "fault", "advice" or "never"`, true},
 		{`fail-on = 3`, `1:11: found 3; "danger", "fault", "advice" or "never"`, true},

@@ -87,7 +87,7 @@ func oneCar(b *testing.B, outfit *spec.Outfit, name string) (phases, bool) {
 	loaded := time.Now()
 	joined := document.Join(car, day)
 	workings.Derive(joined)
-	encoded := joined.Encode()
+	encoded := joined.Value()
 	derived := time.Now()
 	if _, err := engine().Evaluate(b.Context(), encoded); err != nil {
 		b.Error(err)

@@ -136,10 +136,10 @@ func newSide(r *Report, names map[string]string, notJudged []string) *side {
 	for _, rule := range slices.Concat(r.Asked, ownIDs()) {
 		s.asked[rule] = true
 	}
-	for _, o := range r.Accounts {
-		file := s.name(o.File)
+	for i := range r.Accounts {
+		file := s.name(r.Accounts[i].File)
 		s.main[file] = true
-		for _, j := range o.Judgements {
+		for j := range r.Accounts[i].Judgements() {
 			s.held[j.Rule+"|"+file] = true
 			for _, l := range j.Unclear {
 				s.unclear[j.Rule+"|"+s.name(l.File)+"|"+l.Path] = true

@@ -142,16 +142,16 @@ func TestJudgements(t *testing.T) {
 	})
 	vent, feed := "own.short||a.toml|lines.vent", "lines.feed"
 	var got []string
-	for _, j := range report.Accounts[0].Judgements {
+	for j := range report.Accounts[0].Judgements() {
 		at := ""
 		for _, l := range j.Unclear {
 			at += l.Path
 		}
-		got = append(got, fmt.Sprintf("%s %s %d unclear=%s found=%s", report.Accounts[0].File, j.Rule, j.Subjects, at, strings.Join(j.Found, ",")))
+		got = append(got, fmt.Sprintf("%s %s %t unclear=%s found=%s", report.Accounts[0].File, j.Rule, j.Applied, at, strings.Join(j.Found, ",")))
 	}
 	want := []string{
-		"a.toml own.deadly 2 unclear=" + feed + " found=",
-		"a.toml own.short 2 unclear=" + feed + " found=" + vent,
+		"a.toml own.deadly true unclear=" + feed + " found=",
+		"a.toml own.short true unclear=" + feed + " found=" + vent,
 	}
 	if diff := cmp.Diff(want, got); diff != "" {
 		t.Errorf("-want +got:\n%s", diff)

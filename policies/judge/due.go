@@ -54,34 +54,56 @@ func (d *Due) Past() int {
 
 // DueBy tells what runs out in compositions by a day.
 func DueBy(compositions []*spec.Composition, on, by time.Time) *Due {
-	g := dueGatherer{Due: &Due{On: on, By: by}, seen: map[string]bool{}}
+	l := NewDueList(on, by)
 	for _, c := range compositions {
-		doc := document.Join(c, on)
-		workings.Derive(doc)
-		g.verdict = &verdict{Composition: c, doc: doc}
-		g.labels()
-		g.hoses()
-		g.lives()
+		l.Add(c)
 	}
-	for _, file := range filesOf(compositions) {
+	return l.Due()
+}
+
+// A DueList gathers what runs out, and keeps nothing else of the compositions.
+type DueList struct{ gathered dueGatherer }
+
+// NewDueList begins a list that is asked for on a day and looks ahead to another.
+func NewDueList(on, by time.Time) *DueList {
+	return &DueList{dueGatherer{due: &Due{On: on, By: by}, texts: newTexts(), seen: map[string]bool{}}}
+}
+
+// Add adds what runs out in a composition.
+func (l *DueList) Add(c *spec.Composition) {
+	g := &l.gathered
+	doc := document.Join(c, g.due.On)
+	workings.Derive(doc)
+	g.verdict = &verdict{Composition: c, doc: doc, texts: g.texts}
+	g.labels()
+	g.hoses()
+	g.lives()
+	for _, file := range g.files() {
 		for name, w := range waiversOf(file).All() {
 			at := locate(file, "waivers."+name)
 			g.dated(DueItem{Location: at, What: "waiver of " + w.Rule.V, Day: w.Until.V.Last(), By: "waiver"})
 		}
 	}
+	g.verdict = nil
+}
+
+// Due is what was gathered, sorted.
+func (l *DueList) Due() *Due {
+	d := l.gathered.due
 	place := func(a, b DueItem) int {
 		return cmp.Or(strings.Compare(a.File, b.File), cmp.Compare(a.Line, b.Line), cmp.Compare(a.Column, b.Column), strings.Compare(a.What, b.What))
 	}
-	slices.SortFunc(g.Dated, func(a, b DueItem) int { return cmp.Or(a.Day.Compare(b.Day), place(a, b)) })
-	slices.SortFunc(g.Used, func(a, b DueItem) int { return cmp.Or(cmp.Compare(b.Share, a.Share), place(a, b)) })
-	slices.SortFunc(g.Unknown, place)
-	return g.Due
+	slices.SortFunc(d.Dated, func(a, b DueItem) int { return cmp.Or(a.Day.Compare(b.Day), place(a, b)) })
+	slices.SortFunc(d.Used, func(a, b DueItem) int { return cmp.Or(cmp.Compare(b.Share, a.Share), place(a, b)) })
+	slices.SortFunc(d.Unknown, place)
+	return d
 }
 
 type dueGatherer struct {
-	*Due
-	*verdict
-	seen map[string]bool // what several cars share is told once
+	*verdict // of the composition that is looked at
+	due      *Due
+	texts    *texts
+	seen     map[string]bool // what several cars share is told once
 }
 
 func (g *dueGatherer) first(i DueItem) bool {
@@ -94,10 +116,10 @@ func (g *dueGatherer) first(i DueItem) bool {
 func (g *dueGatherer) dated(i DueItem) {
 	switch {
 	case !g.first(i):
-	case i.Day.After(g.Due.By):
-		g.Later++
+	case i.Day.After(g.due.By):
+		g.due.Later++
 	default:
-		g.Dated = append(g.Dated, i)
+		g.due.Dated = append(g.due.Dated, i)
 	}
 }
 
@@ -109,7 +131,7 @@ func (g *dueGatherer) unknown(path, what string, missing []string) {
 		}
 	}
 	if g.first(i) {
-		g.Unknown = append(g.Unknown, i)
+		g.due.Unknown = append(g.due.Unknown, i)
 	}
 }
 
@@ -126,7 +148,7 @@ func (g *dueGatherer) labels() {
 			g.dated(DueItem{Location: g.locate(d.Path), What: d.Kind, Day: last, By: d.Calc.By, Guessed: left.Guessed})
 		}
 		if service.Known {
-			day := g.On.AddDate(0, 0, int(service.Value))
+			day := g.due.On.AddDate(0, 0, int(service.Value))
 			g.dated(DueItem{Location: g.locate(d.Path), What: "service of the " + d.Kind, Day: day, By: "service", Guessed: service.Guessed})
 		}
 		if missing := slices.Concat(left.Missing, service.Missing); !left.Known && !service.Known && d.Calc.By == "" {
@@ -178,25 +200,10 @@ func (g *dueGatherer) lives() {
 		case share.Known && counted:
 			item := DueItem{Location: g.locate(l.Path), What: "use of " + l.Name, By: "file", Share: share.Value, Left: l.Calc.Left, Guessed: share.Guessed}
 			if g.first(item) {
-				g.Used = append(g.Used, item)
+				g.due.Used = append(g.due.Used, item)
 			}
 		case !share.Known && !told:
 			g.unknown(l.Path, what, share.Missing)
 		}
 	}
-}
-
-// filesOf lists every file of the compositions once, in the order met.
-func filesOf(compositions []*spec.Composition) []*spec.File {
-	var files []*spec.File
-	seen := map[*spec.File]bool{nil: true}
-	for _, c := range compositions {
-		for _, f := range []*spec.File{c.Car, c.Driveline, c.Shop} {
-			if !seen[f] {
-				seen[f] = true
-				files = append(files, f)
-			}
-		}
-	}
-	return files
 }

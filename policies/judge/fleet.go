@@ -2,15 +2,9 @@ package judge
 
 import "strings"
 
-// fitted finds drivelines that several cars say are fitted. It looks at nothing but
-// which driveline each car names.
-func fitted(report *Report, opinions []opinion) {
-	in := map[string][]spot{}
-	for _, o := range opinions {
-		if o.fitted != nil {
-			in[o.driveline] = append(in[o.driveline], *o.fitted)
-		}
-	}
+// fitted finds drivelines that several cars say are fitted; in tells where, by
+// driveline. It looks at nothing else.
+func fitted(report *Report, in map[string][]spot) {
 	for driveline, cars := range in {
 		for i, car := range cars {
 			others := make([]string, 0, len(cars)-1)

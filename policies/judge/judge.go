@@ -52,6 +52,7 @@ type Sitting struct {
 	rules func() (*policies.Engine, error)
 	given chan *spec.Composition
 	wait  sync.WaitGroup
+	texts *texts
 
 	mu       sync.Mutex
 	opinions []opinion
@@ -61,7 +62,7 @@ type Sitting struct {
 // Start begins to judge by rules that may still be made meanwhile. End it with
 // Report.
 func (r *Run) Start(ctx context.Context, rules func() (*policies.Engine, error)) *Sitting {
-	s := &Sitting{Run: r, ctx: ctx, rules: rules, given: make(chan *spec.Composition)}
+	s := &Sitting{Run: r, ctx: ctx, rules: rules, given: make(chan *spec.Composition), texts: newTexts()}
 	workers := r.Workers
 	if workers <= 0 {
 		workers = runtime.GOMAXPROCS(0)
@@ -124,7 +125,7 @@ func (s *Sitting) Report() (*Report, error) {
 func (s *Sitting) one(c *spec.Composition) (opinion, error) {
 	doc := document.Join(c, s.Date)
 	workings.Derive(doc)
-	encoded := doc.Encode()
+	encoded := doc.Value()
 	engine, err := s.rules()
 	if err != nil {
 		return opinion{}, err
@@ -133,22 +134,26 @@ func (s *Sitting) one(c *spec.Composition) (opinion, error) {
 	if err != nil {
 		return opinion{}, err
 	}
-	v := &verdict{c, doc, outcome}
+	v := &verdict{c, doc, outcome, s.texts}
 	return v.opinion(engine), nil
 }
 
 func (r *Run) gather(opinions []opinion) *Report {
 	report := &Report{Date: r.Date, Digest: r.Engine.Digest(), Asked: r.Engine.IDs(), Describe: r.Engine.Rules}
 	report.Faults = append(report.Faults, r.Engine.Faults()...)
-	g := gatherer{report: report, shared: map[string]int{}, measures: map[string]*Measure{}, areas: map[string]bool{}}
-	for _, o := range opinions {
-		g.add(o)
+	g := gatherer{
+		report: report, shared: map[string]int{}, measures: map[string]*Measure{}, areas: map[string]bool{},
+		fitted: map[string][]spot{}, claimed: map[Key]bool{},
+	}
+	for i := range opinions {
+		g.add(opinions[i])
+		opinions[i] = opinion{} // a report of a large fleet is not kept twice
 	}
 	g.finish()
 	if r.Fleet {
-		fitted(report, opinions)
+		fitted(report, g.fitted)
 	}
-	r.waive(report, claimsOf(opinions))
+	r.waive(report, g.claims)
 	sortFindings(report.Findings)
 	sortFindings(report.Waived)
 	return report
@@ -160,22 +165,32 @@ type gatherer struct {
 	shared   map[string]int // identity of a finding in a shared file -> its index
 	measures map[string]*Measure
 	areas    map[string]bool
+	fitted   map[string][]spot // by driveline, where cars say that it is in them
+	claims   []claim           // the waivers of every file, each once, in the order met
+	claimed  map[Key]bool
 }
 
 func (g *gatherer) add(o opinion) {
-	found := map[string][]string{}
 	for _, f := range o.findings {
-		found[f.Rule] = append(found[f.Rule], g.enter(f, o.car))
+		o.account.find(f.Rule, g.enter(f, o.car))
 	}
-	for i := range o.account.Judgements {
-		j := &o.account.Judgements[i]
-		j.Found = found[j.Rule]
-		if area, _, _ := strings.Cut(j.Rule, "."); j.Subjects > 0 {
+	o.account.Rules = g.report.Asked
+	for j := range o.account.Judgements() {
+		if area, _, _ := strings.Cut(j.Rule, "."); j.Applied {
 			g.areas[area] = true
 		}
-		g.report.Judged += j.Subjects
 	}
+	g.report.Judged += o.judged
 	g.report.Accounts = append(g.report.Accounts, o.account)
+	if o.fitted != nil {
+		g.fitted[o.driveline] = append(g.fitted[o.driveline], *o.fitted)
+	}
+	for _, c := range o.claims {
+		if key := (Key{c.File, c.Path}); !g.claimed[key] {
+			g.claimed[key] = true
+			g.claims = append(g.claims, c)
+		}
+	}
 	for _, w := range o.wants {
 		g.note(w)
 	}
@@ -199,7 +214,7 @@ func (g *gatherer) enter(f Finding, car string) string {
 		g.report.Findings = append(g.report.Findings, f)
 	}
 	shared := &g.report.Findings[at]
-	if !slices.Contains(shared.SeenBy, car) {
+	if n := len(shared.SeenBy); n == 0 || shared.SeenBy[n-1] != car { // they come by car
 		shared.SeenBy = append(shared.SeenBy, car)
 	}
 	return id

@@ -23,7 +23,7 @@ func (v *verdict) figures(rule *policies.Rule, found policies.Finding) []Figure 
 	var out []Figure
 	for name, value := range found.Figures {
 		kind := rule.Figures[name]
-		f := Figure{Name: name, Value: value, Dimension: kind.Dimension}
+		f := Figure{Name: v.one(name), Value: value, Dimension: kind.Dimension}
 		f.Text = v.print(rule, found.Subject, kind, value)
 		out = append(out, f)
 	}

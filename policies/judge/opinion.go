@@ -1,7 +1,6 @@
 package judge
 
 import (
-	"maps"
 	"slices"
 	"strings"
 	"time"
@@ -17,6 +16,7 @@ type verdict struct {
 	*spec.Composition
 	doc     *document.Document
 	outcome policies.Outcome
+	*texts
 }
 
 // opinion is what a report keeps of a verdict. It holds on to no file and no
@@ -26,6 +26,7 @@ type opinion struct {
 	account        Account
 	findings       []Finding
 	wants          []want
+	judged         int // judgements made
 	unjudged       int // dangers that could not tell, by subject
 	faults         []policies.Fault
 	fitted         *spot   // where the car says which driveline is in it; nil if none is
@@ -58,9 +59,13 @@ func (v *verdict) opinion(engine *policies.Engine) opinion {
 	guesses := map[string][]string{}
 	for _, guess := range v.outcome.Guesses {
 		rule, _ := engine.Rule(guess.Rule)
+		key := guess.Rule + "|" + guess.Subject
 		for _, need := range guess.Guessed {
-			key := guess.Rule + "|" + guess.Subject
-			guesses[key] = append(guesses[key], strings.Clone(v.doc.Resolve(rule.Subject, guess.Subject, need).Path))
+			for _, path := range guessedPaths(v.doc.Resolve(rule.Subject, guess.Subject, need)) {
+				if path = v.one(path); !slices.Contains(guesses[key], path) {
+					guesses[key] = append(guesses[key], path)
+				}
+			}
 		}
 	}
 	for _, found := range v.outcome.Findings {
@@ -69,25 +74,16 @@ func (v *verdict) opinion(engine *policies.Engine) opinion {
 		f.Guessed = guesses[found.Rule+"|"+found.Subject]
 		o.findings = append(o.findings, f)
 	}
-	unclear := map[string][]Location{}
 	for _, gap := range v.outcome.CannotTell {
 		rule, _ := engine.Rule(gap.Rule)
 		if rule.Level == policies.LevelDanger {
 			o.unjudged++
 		}
 		o.wants = append(o.wants, v.wants(rule, gap)...)
-		of := gap.Subject
-		if gap.Collection != "" {
-			of = document.CollectionKey(gap.Collection)
-		}
-		unclear[rule.ID] = append(unclear[rule.ID], v.locate(of))
 	}
-	o.account = Account{File: main(v.Composition).Name, Alone: v.Car == nil}
-	if v.Trial {
-		o.account.With = v.Driveline.Name
-	}
-	for _, rule := range slices.Sorted(maps.Keys(v.outcome.Judged)) {
-		o.account.Judgements = append(o.account.Judgements, Judgement{Rule: rule, Subjects: len(v.outcome.Judged[rule]), Unclear: unclear[rule]})
+	o.account = v.account(engine.IDs())
+	for _, subjects := range v.outcome.Judged {
+		o.judged += len(subjects)
 	}
 	if v.Car != nil && v.Driveline != nil && !v.Trial {
 		at := spotOf(v.Car, "car.driveline")
@@ -99,6 +95,15 @@ func (v *verdict) opinion(engine *policies.Engine) opinion {
 		}
 	}
 	return o
+}
+
+// guessedPaths are the paths that somebody guessed at: of a figure, those of the
+// values that it comes from.
+func guessedPaths(f document.Field) []string {
+	if f.Figure != nil && len(f.Figure.Guesses) > 0 {
+		return f.Figure.Guesses
+	}
+	return []string{f.Path}
 }
 
 // files are those of the composition.
@@ -124,19 +129,4 @@ func claimOf(file *spec.File, path string, w *spec.Waiver) claim {
 		c.subjects, c.unknown = append(c.subjects, strings.Clone(subject)), append(c.unknown, !known)
 	}
 	return c
-}
-
-// claimsOf lists the waivers of every file once, in the order met.
-func claimsOf(opinions []opinion) []claim {
-	var claims []claim
-	seen := map[string]bool{} // files and paths
-	for _, o := range opinions {
-		for _, c := range o.claims {
-			if key := c.File + "|" + c.Path; !seen[key] {
-				seen[key] = true
-				claims = append(claims, c)
-			}
-		}
-	}
-	return claims
 }

@@ -144,8 +144,8 @@ func stays(report *judge.Report, found judge.Finding) bool {
 // something that the subject is part of, or of a table that is not written.
 func unclear(report *judge.Report, found judge.Finding) bool {
 	for _, account := range report.Accounts {
-		for _, j := range account.Judgements {
-			if j.Rule == found.Rule && slices.ContainsFunc(j.Unclear, func(l judge.Location) bool {
+		for _, j := range account.Said {
+			if j.Rule == found.Rule && slices.ContainsFunc(j.Unclear, func(l judge.Key) bool {
 				return l.File == found.File && within(found.Path, l.Path)
 			}) {
 				return true

@@ -29,7 +29,7 @@ func (v *verdict) file(path string) (*spec.File, string) {
 // locate turns a document path into a place in a file.
 func (v *verdict) locate(path string) Location {
 	file, key := v.file(path)
-	return locate(file, key)
+	return Location{File: file.Name, Path: v.one(key), Place: file.Place(file.Find(key))}
 }
 
 // locate finds the place of a key path. The path is copied: it may be part of the
@@ -42,7 +42,7 @@ func locate(file *spec.File, key string) Location {
 func (v *verdict) place(rule *policies.Rule, found policies.Finding) Finding {
 	what, _ := rule.Case(found.Case)
 	f := Finding{
-		Rule: rule.ID, Case: found.Case, Level: what.Level, Subject: found.Subject, Location: v.locate(found.Subject),
+		Rule: rule.ID, Case: v.one(found.Case), Level: what.Level, Subject: v.one(found.Subject), Location: v.locate(found.Subject),
 		Fix: rule.Fix, Caution: what.Caution, Sources: rule.Sources, Rulebook: rule.Rulebook, Confidence: rule.Confidence,
 	}
 	if f.Caution == "" {

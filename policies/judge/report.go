@@ -39,22 +39,6 @@ type Report struct {
 	Change   *Change                 // what became of the findings of an earlier state; nil if none was judged
 }
 
-// An Account is what was made of one composition, rule by rule.
-type Account struct {
-	File       string      // of the car, or of a driveline by itself
-	With       string      // the driveline, when it is not the one fitted
-	Alone      bool        // it is a driveline by itself
-	Judgements []Judgement // by the rules that held at its stage and by its rulebooks, by id
-}
-
-// A Judgement is what one rule made of one composition.
-type Judgement struct {
-	Rule     string     // id
-	Subjects int        // to which it applied
-	Unclear  []Location // subjects that it could not tell of, or the collection of which nothing is said
-	Found    []string   // identities of its findings, in force or not
-}
-
 // Read counts the specs that were read.
 type Read struct{ Cars, Drivelines, Shops int }
 

@@ -31,9 +31,9 @@ var CheckForms = []Form[*Check]{
 	{"text", "for a reader at a terminal or on paper", Text},
 	{"json", "everything, for programs (see fitup schema report)", JSON},
 	{"sarif", "SARIF 2.1.0, for code scanning", SARIF},
-	{"github", "annotations of GitHub Actions", GitHub},
+	{"github", "annotations of GitHub Actions", whole(GitHub)},
 	{"junit", "a test report in JUnit XML", JUnit},
-	{"markdown", "for a job summary, or a comment on a change", Markdown},
+	{"markdown", "for a job summary, or a comment on a change", whole(Markdown)},
 }
 
 // count counts the findings in force of a level.

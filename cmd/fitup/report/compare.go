@@ -15,9 +15,9 @@ type Compared struct {
 
 // CompareForms are all forms of a comparison.
 var CompareForms = []Form[*Compared]{
-	{"text", "for a reader at a terminal or on paper", CompareText},
-	{"json", "everything, for programs", CompareJSON},
-	{"markdown", "for a page to print or to comment on", CompareMarkdown},
+	{"text", "for a reader at a terminal or on paper", whole(CompareText)},
+	{"json", "everything, for programs", whole(CompareJSON)},
+	{"markdown", "for a page to print or to comment on", whole(CompareMarkdown)},
 }
 
 // likenessOrder is that of a comparison: what asks for work first.
@@ -56,13 +56,9 @@ func (c *Compared) chapters() []Chapter {
 		}
 	}
 	pairs.Blocks = append([]Passage{{Lines: remarks(count(len(c.Pairs), "interface", "interfaces") + ": " + strings.Join(tallied, ", "))}}, pairs.Blocks...)
-	over := Chapter{Title: "Carries over"}
-	if names := c.CarriesOver(); len(names) > 0 {
-		over.Blocks = []Passage{{Lines: remarks(strings.Join(names, ", "))}}
-	} else {
-		over.Blocks = []Passage{{Lines: remarks("nothing")}}
-	}
-	return []Chapter{pairs, over}
+	over := fmt.Sprintf("%d of %s: what is the same, and what differs and yet meets both; nothing is done to it when a driveline moves",
+		len(c.CarriesOver()), count(len(c.Pairs), "interface", "interfaces"))
+	return []Chapter{pairs, {Title: "Carries over", Blocks: []Passage{{Lines: remarks(over)}}}}
 }
 
 func (c *Compared) pair(p swap.Pair) Remark {

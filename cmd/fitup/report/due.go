@@ -10,9 +10,9 @@ import (
 
 // DueForms are all forms of what runs out.
 var DueForms = []Form[*judge.Due]{
-	{"text", "for a reader at a terminal or on paper", DueText},
-	{"json", "everything, for programs", DueJSON},
-	{"ics", "last days for a calendar (RFC 5545)", DueICS},
+	{"text", "for a reader at a terminal or on paper", whole(DueText)},
+	{"json", "everything, for programs", whole(DueJSON)},
+	{"ics", "last days for a calendar (RFC 5545)", whole(DueICS)},
 }
 
 // DueText prints what runs out, the soonest first.
@@ -20,12 +20,6 @@ func DueText(d *judge.Due, s Style) ([]byte, error) {
 	p := &page{width: s.Width, colour: s.Colour}
 	place := func(i judge.DueItem) ink {
 		return p.paint(bold, fmt.Sprintf("%s:%d:", s.Shown(i.File), i.Line))
-	}
-	guess := func(i judge.DueItem) string {
-		if i.Guessed {
-			return ", by a guess"
-		}
-		return ""
 	}
 	if len(d.Dated) > 0 {
 		p.para(0, 0, "%s up to %s:", p.paint(bold, "Last days"), d.By.Format(time.DateOnly))
@@ -36,9 +30,9 @@ func DueText(d *judge.Due, s Style) ([]byte, error) {
 		case days < 0:
 			colour = red
 		case days == 0:
-			colour = yellow
+			colour = magenta
 		}
-		p.para(2, 4, "%s %s %s: %s%s", p.paint(colour, i.Day.Format(time.DateOnly)+", "+LeftText(i, d.On)+":"), place(i), i.What, i.By, guess(i))
+		p.para(2, 4, "%s %s %s%s", p.paint(colour, i.Day.Format(time.DateOnly)+", "+LeftText(i, d.On)+":"), place(i), i.What, sayer(i))
 	}
 	if len(d.Used) > 0 {
 		p.gap()
@@ -49,20 +43,45 @@ func DueText(d *judge.Due, s Style) ([]byte, error) {
 		if i.Share > 1 {
 			colour = red
 		}
-		p.para(2, 4, "%s %s %s: %s%s", p.paint(colour, fmt.Sprintf("%.0f %% used:", 100*i.Share)), place(i), i.What, LeftText(i, d.On), guess(i))
+		p.para(2, 4, "%s %s %s: %s%s", p.paint(colour, fmt.Sprintf("%.0f %% used:", 100*i.Share)), place(i), i.What, LeftText(i, d.On), sayer(i))
 	}
 	if len(d.Unknown) > 0 {
 		p.gap()
 		p.para(0, 0, "%s, as too little is written:", p.paint(bold, "Cannot tell"))
 	}
 	for _, i := range d.Unknown {
-		p.para(2, 4, "%s %s%s", place(i), i.What, label(": write", strings.Join(i.Missing, ", ")))
+		p.para(2, 4, "%s %s: %s", place(i), i.What, wantText(i))
 	}
 	p.gap()
 	p.para(0, 0, "%s.", DueTally(d))
 	p.gap()
 	p.para(0, 0, Closing)
 	return []byte(p.String()), nil
+}
+
+// sayer says who gives a last day or life, where that is not the file itself.
+func sayer(i judge.DueItem) string {
+	text := ", by " + i.By
+	switch i.By {
+	case "", "file", "service", "waiver":
+		text = ""
+	case "label":
+		text = ", by its label"
+	case "hose kind":
+		text = ", by the life of its kind"
+	}
+	if i.Guessed {
+		text += ", resting on a guess"
+	}
+	return text
+}
+
+// wantText says what to write so that an item can be told.
+func wantText(i judge.DueItem) string {
+	if len(i.Missing) == 0 {
+		return "no last day is on it, and no life is known for its standard"
+	}
+	return "write " + strings.Join(i.Missing, ", ")
 }
 
 // LeftText says how much is left of something on a day.
@@ -83,6 +102,9 @@ func LeftText(i judge.DueItem, on time.Time) string {
 
 // DueTally counts what runs out.
 func DueTally(d *judge.Due) string {
+	if len(d.Dated)+d.Later+len(d.Used)+len(d.Unknown) == 0 {
+		return fmt.Sprintf("On %s: nothing that runs out is written", d.On.Format(time.DateOnly))
+	}
 	text := fmt.Sprintf("On %s: %s up to %s", d.On.Format(time.DateOnly), count(len(d.Dated), "last day", "last days"), d.By.Format(time.DateOnly))
 	if d.Later > 0 {
 		text += fmt.Sprintf(" (%d later)", d.Later)

@@ -42,16 +42,16 @@ func TestDueText(t *testing.T) {
 		t.Fatal(err)
 	}
 	const want = `Last days up to 2027-03-31:
-  2026-11-20, 5 days past: cars/a.toml:4: harness: label
-  2026-11-25, today: cars/a.toml:9: waiver of lines.age: waiver
-  2026-12-31, 36 days left: cars/b.toml:5: seat: fia, by a guess
+  2026-11-20, 5 days past: cars/a.toml:4: harness, by its label
+  2026-11-25, today: cars/a.toml:9: waiver of lines.age
+  2026-12-31, 36 days left: cars/b.toml:5: seat, by fia, resting on a guess
 
 Lives, the most used first:
   125 % used: cars/a.toml:11: use of oil: 2 h over
   50 % used: cars/a.toml:14: use of rods: 120 runs left
 
 Cannot tell, as too little is written:
-  cars/b.toml:7: helmet: write: safety.helmet.until
+  cars/b.toml:7: helmet: write safety.helmet.until
 
 On 2026-11-25: 3 last days up to 2027-03-31 (2 later), 2 items past or used up,
 2 lives by use, 1 item that cannot be told.
@@ -92,9 +92,9 @@ func TestDueICS(t *testing.T) {
 	}
 	want := []string{"BEGIN:VCALENDAR", "VERSION:2.0", "PRODID:-//fitup//due//EN", "CALSCALE:GREGORIAN"}
 	for _, each := range [][]string{
-		event("20261120", `harness\, last day`, `a.toml:4\nby: label`),
-		event("20261125", `waiver of lines.age\, last day`, `a.toml:9\nby: waiver`),
-		event("20261231", `seat\, last day`, `b.toml:5\nby: fia\nrests on a guess`),
+		event("20261120", `harness\, last day`, `a.toml:4\nharness\, by its label`),
+		event("20261125", `waiver of lines.age\, last day`, `a.toml:9\nwaiver of lines.age`),
+		event("20261231", `seat\, last day`, `b.toml:5\nseat\, by fia\, resting on a guess`),
 		event("20270331", "look again at what runs out", `On 2026-11-25: 3 last days up to 2027-03-31 (2 later)\, 2 items past or used up\, 2 lives by use\, 1 item that cannot be told`),
 	} {
 		want = append(want, each...)

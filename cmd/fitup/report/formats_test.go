@@ -76,6 +76,7 @@ func rich() *Check {
 		}
 		return out
 	}
+	four := []string{"fuel.spray", "lines.age", "lines.tied", "own.mine"}
 	return &Check{
 		Report: &judge.Report{
 			Date: day, Digest: strings.Repeat("0", 64), Read: judge.Read{Cars: 2, Drivelines: 1},
@@ -93,17 +94,17 @@ func rich() *Check {
 			},
 			Areas: []string{"fuel", "lines"}, Unjudged: 1, Judged: 12, Describe: func() []*policies.Rule { return asked },
 			Accounts: []judge.Account{
-				{File: "b.toml", Judgements: []judge.Judgement{
-					{Rule: "fuel.spray", Subjects: 2, Found: ids(spray, waived)},
-					{Rule: "lines.age", Subjects: 3, Unclear: []judge.Location{at("b.toml", 5, 1, 2, "lines.feed")}, Found: ids(age, covered)},
-					{Rule: "lines.tied", Subjects: 3, Found: ids(tied)},
-					{Rule: "own.mine"},
+				{File: "b.toml", Rules: four, Reach: []judge.Reach{judge.Applied, judge.Applied, judge.Applied, judge.Idle}, Said: []judge.Judgement{
+					{Rule: "fuel.spray", Applied: true, Found: ids(spray, waived)},
+					{Rule: "lines.age", Applied: true, Unclear: []judge.Key{{File: "b.toml", Path: "lines.feed"}}, Found: ids(age, covered)},
+					{Rule: "lines.tied", Applied: true, Found: ids(tied)},
 				}},
-				{File: forgedFile, With: "a.toml", Judgements: []judge.Judgement{
-					{Rule: "lines.age", Subjects: 1},
-					{Rule: "own.mine", Subjects: 1, Found: ids(mine)},
+				{File: forgedFile, With: "a.toml", Rules: four, Reach: []judge.Reach{judge.Outside, judge.Applied, judge.Outside, judge.Applied}, Said: []judge.Judgement{
+					{Rule: "own.mine", Applied: true, Found: ids(mine)},
 				}},
-				{File: "a.toml", Alone: true, Judgements: []judge.Judgement{{Rule: "lines.age", Subjects: 1, Found: ids(covered)}}},
+				{File: "a.toml", Alone: true, Rules: four, Reach: []judge.Reach{judge.Idle, judge.Applied, judge.Idle, judge.Idle}, Said: []judge.Judgement{
+					{Rule: "lines.age", Applied: true, Found: ids(covered)},
+				}},
 			},
 			Baseline: &judge.Baseline{Name: "old.txt", Until: day.AddDate(0, 6, 0)},
 		},
@@ -142,15 +143,15 @@ func compared() *Check {
 func calm() *Check {
 	c := rich()
 	return &Check{
-		Report:  &judge.Report{Date: c.Date, Digest: c.Digest, Read: judge.Read{Cars: 1}, Judged: 3, Describe: func() []*policies.Rule { return c.Describe()[:3] }, Accounts: []judge.Account{{File: "a.toml", Judgements: []judge.Judgement{{Rule: "lines.age", Subjects: 3}}}}},
+		Report:  &judge.Report{Date: c.Date, Digest: c.Digest, Read: judge.Read{Cars: 1}, Judged: 3, Describe: func() []*policies.Rule { return c.Describe()[:3] }, Accounts: []judge.Account{{File: "a.toml", Rules: []string{"lines.age"}, Reach: []judge.Reach{judge.Applied}}}},
 		Version: "(devel)", FailOn: "fault", Rules: 3,
 	}
 }
 
 var machineForms = []struct {
 	file  string
-	print func(*Check, Style) ([]byte, error)
-}{{"sarif", SARIF}, {"github.txt", GitHub}, {"junit.xml", JUnit}, {"md", Markdown}}
+	print func(io.Writer, *Check, Style) error
+}{{"sarif", SARIF}, {"github.txt", whole(GitHub)}, {"junit.xml", JUnit}, {"md", whole(Markdown)}}
 
 // TestForms holds whole outputs; read a change before you accept it with -update.
 func TestForms(t *testing.T) {
@@ -176,13 +177,18 @@ func TestForms(t *testing.T) {
 	}
 }
 
-func printed(t *testing.T, print func(*Check, Style) ([]byte, error), c *Check) []byte {
+func printed[T any](t testing.TB, print func(io.Writer, T, Style) error, data T) []byte {
 	t.Helper()
-	got, err := print(c, plainStyle())
-	if err != nil {
+	return printedIn(t, print, data, plainStyle())
+}
+
+func printedIn[T any](t testing.TB, print func(io.Writer, T, Style) error, data T, style Style) []byte {
+	t.Helper()
+	var got bytes.Buffer
+	if err := print(&got, data, style); err != nil {
 		t.Fatal(err)
 	}
-	return got
+	return got.Bytes()
 }
 
 // TestFormsAreText holds that no form lets a control character, or one that
@@ -389,7 +395,7 @@ func readCommands(t *testing.T, text []byte) (commands []annotation, log []strin
 
 func TestGitHubReadBack(t *testing.T) {
 	c := rich()
-	commands, log := readCommands(t, printed(t, GitHub, c))
+	commands, log := readCommands(t, printed(t, whole(GitHub), c))
 	want := annotations(c)
 	slices.SortStableFunc(want, func(a, b annotation) int {
 		return slices.Index(annotationKinds, a.kind) - slices.Index(annotationKinds, b.kind)
@@ -417,7 +423,7 @@ func TestGitHubSaysWhatIsCut(t *testing.T) {
 	spray := rich().Findings[2]
 	spray.File = forgedFile
 	c.Findings = append(c.Findings, spray)
-	commands, log := readCommands(t, printed(t, GitHub, c))
+	commands, log := readCommands(t, printed(t, whole(GitHub), c))
 	if len(commands) != 11 || commands[0].kind != "error" {
 		t.Errorf("%d commands, the first an %s; want 11, errors first", len(commands), commands[0].kind)
 	}
@@ -451,7 +457,7 @@ func TestJUnitReadBack(t *testing.T) {
 			t.Errorf("element %s", start.Name.Local)
 		}
 	}
-	var all junitSuites
+	var all readSuites
 	if err := xml.Unmarshal(text, &all); err != nil {
 		t.Fatal(err)
 	}
@@ -495,10 +501,19 @@ func TestJUnitReadBack(t *testing.T) {
 	}
 }
 
+// readSuites is what a reader makes of JUnit XML.
+type readSuites struct {
+	Tests    int          `xml:"tests,attr"`
+	Failures int          `xml:"failures,attr"`
+	Errors   int          `xml:"errors,attr"`
+	Skipped  int          `xml:"skipped,attr"`
+	Suites   []junitSuite `xml:"testsuite"`
+}
+
 func TestJUnitUnclear(t *testing.T) {
 	c := calm()
-	c.Accounts[0].Judgements[0].Unclear = []judge.Location{at("a.toml", 1, 1, 2, "lines.feed")}
-	var all junitSuites
+	c.Accounts[0].Said = []judge.Judgement{{Rule: "lines.age", Applied: true, Unclear: []judge.Key{{File: "a.toml", Path: "lines.feed"}}}}
+	var all readSuites
 	if err := xml.Unmarshal(printed(t, JUnit, c), &all); err != nil {
 		t.Fatal(err)
 	}
@@ -514,7 +529,7 @@ func TestMarkdownStaysShort(t *testing.T) {
 		f.Line = i + 1
 		c.Findings = append(c.Findings, f)
 	}
-	text := string(printed(t, Markdown, c))
+	text := string(printed(t, whole(Markdown), c))
 	if len(text) > 65_536 {
 		t.Errorf("%d bytes are too many for a comment", len(text))
 	}

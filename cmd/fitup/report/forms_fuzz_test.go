@@ -25,11 +25,7 @@ func FuzzForms(f *testing.F) {
 	}
 	usual := map[string][]byte{} // of a harmless word
 	for _, form := range CheckForms {
-		text, err := form.Print(strangers("word"), plainStyle())
-		if err != nil {
-			f.Fatal(err)
-		}
-		usual[form.Name] = text
+		usual[form.Name] = printed(f, form.Print, strangers("word"))
 	}
 	f.Fuzz(func(t *testing.T, text string) {
 		if strings.TrimSpace(text) == "" {
@@ -37,10 +33,7 @@ func FuzzForms(f *testing.F) {
 		}
 		strange := strangers(text)
 		for _, form := range CheckForms {
-			got, err := form.Print(strange, plainStyle())
-			if err != nil {
-				t.Fatalf("%s: %v", form.Name, err)
-			}
+			got := printed(t, form.Print, strange)
 			if !utf8.Valid(got) {
 				t.Errorf("%s is not UTF-8", form.Name)
 			}
@@ -89,9 +82,9 @@ func strangers(text string) *Check {
 	c.Taken.Loosened[0].Is = text
 	c.Unread, c.Skipped = []string{text}, []string{text}
 	for i := range c.Accounts {
-		for k := range c.Accounts[i].Judgements {
-			if c.Accounts[i].Judgements[k].Rule == "own.mine" && len(c.Accounts[i].Judgements[k].Found) > 0 {
-				c.Accounts[i].Judgements[k].Found = []string{c.Findings[0].Identity()}
+		for k, said := range c.Accounts[i].Said {
+			if said.Rule == "own.mine" {
+				c.Accounts[i].Said[k].Found = []string{c.Findings[0].Identity()}
 			}
 		}
 	}

@@ -94,7 +94,7 @@ func annotations(c *Check) []annotation {
 	found := slices.Clone(c.Fresh())
 	slices.SortStableFunc(found, func(a, b judge.Finding) int { return int(b.Level - a.Level) })
 	for _, f := range found {
-		text := lines(f.Message, label("fix", f.Fix), label("caution", f.Caution), label("source", SourcesShort(f.Sources, f.Confidence)))
+		text := lines(f.Message, label("caution", f.Caution), label("fix", f.Fix), label("source", SourcesShort(f.Sources, f.Confidence)))
 		all = append(all, annotation{annotationOf[f.Level], f.Location, f.Level.String() + ": " + f.Rule, text})
 	}
 	if text := Unjudged(c); text != "" {

@@ -26,11 +26,8 @@ func DueICS(d *judge.Due, _ Style) ([]byte, error) {
 	c.line("PRODID", "-//fitup//due//EN")
 	c.line("CALSCALE", "GREGORIAN")
 	for _, i := range d.Dated {
-		about := []string{fmt.Sprintf("%s:%d", i.File, i.Line), "by: " + i.By}
-		if i.Guessed {
-			about = append(about, "rests on a guess")
-		}
-		c.event(i.File+"|"+i.Path+"|"+i.What, i.Day, i.What+", last day", append(about, Closing))
+		about := []string{fmt.Sprintf("%s:%d", i.File, i.Line), i.What + sayer(i), Closing}
+		c.event(i.File+"|"+i.Path+"|"+i.What, i.Day, i.What+", last day", about)
 	}
 	c.event("look again", d.By, "look again at what runs out", []string{DueTally(d), Closing})
 	c.line("END", "VCALENDAR")

@@ -2,6 +2,8 @@ package report
 
 import (
 	"encoding/json"
+	"io"
+	"iter"
 	"time"
 
 	"fitup/policies"
@@ -159,15 +161,14 @@ type (
 )
 
 // JSON prints everything that a check found, for programs.
-func JSON(c *Check, _ Style) ([]byte, error) {
+func JSON(w io.Writer, c *Check, _ Style) error {
 	out := jsonCheck{
 		Version: jsonVersion, Tool: jsonTool{"fitup", c.Version}, Date: c.Date.Format(time.DateOnly),
 		Rules: jsonRules{c.Rules, c.Digest}, FailOn: c.FailOn, Strict: c.Strict,
 		Read:       jsonRead{c.Read.Cars, c.Read.Drivelines, c.Read.Shops},
 		Judgements: c.Judged, Unjudged: c.Unjudged,
 		Problems: each(c.Problems, problemJSON), Unclear: each(c.Notes, problemJSON),
-		Findings: each(c.Findings, findingJSON), Waived: each(c.Waived, findingJSON),
-		Covered: each(c.Covered, findingJSON), Change: changeJSON(c.Change), Measure: each(c.Measures, measureJSON),
+		Findings: []jsonFinding{}, Waived: []jsonFinding{}, Covered: []jsonFinding{}, Change: changeJSON(c.Change), Measure: []jsonMeasure{},
 		NotJudged: list(c.Skipped), NotRead: list(c.Unread),
 		Taken: jsonTaken{
 			Loosened: each(c.Taken.Loosened, loosenedJSON), Skipped: list(c.Taken.Skipped), Only: list(c.Taken.Only),
@@ -179,7 +180,10 @@ func JSON(c *Check, _ Style) ([]byte, error) {
 	if c.Config != "" {
 		out.Config = &jsonConfig{c.Config, c.ConfigDigest}
 	}
-	return indented(out)
+	return writeJSON(w, out, map[string]iter.Seq[any]{
+		"findings": lazily(c.Findings, findingJSON), "waived": lazily(c.Waived, findingJSON),
+		"covered": lazily(c.Covered, findingJSON), "measure": lazily(c.Measures, measureJSON),
+	})
 }
 
 func indented(v any) ([]byte, error) {

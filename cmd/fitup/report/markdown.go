@@ -135,8 +135,8 @@ func (m *markdownCheck) findings() {
 
 func (m *markdownCheck) finding(f judge.Finding) {
 	m.line("- %s %s (%s)", code(PlaceText(f.Location)), f.Message, code(f.Rule))
-	m.item("fix", f.Fix)
 	m.item("caution", f.Caution)
+	m.item("fix", f.Fix)
 	m.item("source", SourcesShort(f.Sources, f.Confidence))
 	m.item("rests on a guess", strings.Join(f.Guessed, ", "))
 	m.item("on trial with", f.With)

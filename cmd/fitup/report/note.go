@@ -23,8 +23,8 @@ func Notes(f judge.Finding, shown func(file string) string) []Note {
 			all = append(all, Note{Label: label, Text: text})
 		}
 	}
+	add("caution", f.Caution) // before what to do: a warning comes before its step
 	add("fix", f.Fix)
-	add("caution", f.Caution)
 	add("source", SourcesShort(f.Sources, f.Confidence))
 	if f.Rulebook != policies.Workshop {
 		add("rulebook", f.Rulebook)

@@ -2,6 +2,7 @@ package report
 
 import (
 	"fmt"
+	"io"
 	"regexp"
 	"strings"
 	"unicode"
@@ -14,18 +15,22 @@ type page struct {
 	strings.Builder
 	width  int
 	colour bool
+	to     io.Writer // takes what is on the page when it is full; nil for a page of any length
+	err    error     // of to
 }
+
+// pageful is how many bytes a page holds that is handed on.
+const pageful = 64 << 10
 
 // ink is text of our own making that may hold colour.
 type ink string
 
-// Colours, as SGR parameters of ECMA-48.
+// Colours, as SGR parameters of ECMA-48. They are those that can be read on a dark
+// and on a light ground; yellow, cyan and what is faint cannot.
 const (
-	bold   = "1"
-	red    = "1;31"
-	yellow = "33"
-	cyan   = "36"
-	faint  = "2"
+	bold    = "1"
+	red     = "1;31"
+	magenta = "1;35"
 )
 
 func (p *page) paint(colour, text string) ink {
@@ -58,6 +63,27 @@ func sprintf(format string, args ...any) string {
 func (p *page) line(format string, args ...any) {
 	p.WriteString(strings.TrimRight(sprintf(format, args...), " "))
 	p.WriteByte('\n')
+	p.turn()
+}
+
+// turn hands a full page on, save its last bytes, which a gap looks at.
+func (p *page) turn() {
+	if p.to == nil || p.Len() < pageful || p.err != nil {
+		return
+	}
+	text := p.String()
+	end := len(text) - len("\n\n")
+	p.Reset()
+	p.WriteString(text[end:])
+	_, p.err = io.WriteString(p.to, text[:end])
+}
+
+// end hands on what is left.
+func (p *page) end() error {
+	if p.err == nil {
+		_, p.err = io.WriteString(p.to, p.String())
+	}
+	return p.err
 }
 
 // gap writes an empty line, unless there is nothing above it or one already.
@@ -87,11 +113,16 @@ func (p *page) para(indent, hang int, format string, args ...any) {
 		column += columns(word)
 	}
 	p.WriteByte('\n')
+	p.turn()
 }
 
 // item writes a paragraph that begins with a label and hangs under its text.
 func (p *page) item(indent int, label, format string, args ...any) {
-	p.para(indent, columns(label)+1, "%s %s", p.paint(faint, label), ink(sprintf(format, args...)))
+	colour := ""
+	if label == "caution:" {
+		colour = red
+	}
+	p.para(indent, columns(label)+1, "%s %s", p.paint(colour, label), ink(sprintf(format, args...)))
 }
 
 var sgr = regexp.MustCompile("\x1b\\[[0-9;]*m")

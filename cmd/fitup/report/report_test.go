@@ -66,11 +66,16 @@ func plainStyle() Style {
 }
 
 func TestText(t *testing.T) {
-	got, err := Text(everything(), plainStyle())
-	if err != nil {
-		t.Fatal(err)
-	}
-	const want = `1 danger found, 1 danger could not be judged: see what to measure.
+	got := printed(t, Text, everything())
+	const want = `1 danger found, 1 danger waived, 1 danger could not be judged: see what to
+measure.
+
+cars/b.toml:7:9: danger: lines.feed sprays on the exhaust, which is 400 C there, and on the arm of whoever leans over it [fuel.spray]
+    7 | hose = "4 m of ptfe-8"
+      |         ^^^^
+  caution: let it cool
+  fix: move it
+  source: SAE J514: 37-degree flare
 
 cars/a.toml:3:1: advice: lines.oil is old [lines.old]
   fix: renew it
@@ -85,13 +90,6 @@ cars/b.toml:2:1: error: "nane" is not a key: did you mean "name"?
     2 | nane = "x"
       | ^^^^
 
-cars/b.toml:7:9: danger: lines.feed sprays on the exhaust, which is 400 C there, and on the arm of whoever leans over it [fuel.spray]
-    7 | hose = "4 m of ptfe-8"
-      |         ^^^^
-  fix: move it
-  caution: let it cool
-  source: SAE J514: 37-degree flare
-
 not judged: cars/b.toml: an error in it, or in a file that it needs
 not read: x: reading it is not permitted
 
@@ -102,7 +100,7 @@ cars/b.toml:7:9: waived danger: lines.feed sprays on the exhaust, which is 400 C
 cars/s.toml:4:9: unclear: a rating that does not say for what: each or pair
 
 What to measure, most wanted first:
-  cars/b.toml:5:1: lines.feed.near (written "?"): 2 rules wait, 1 for a danger
+  cars/b.toml:5:1: lines.feed.near (written "?"): 2 rules wait (1 danger)
 
 Taken away from this judgement:
   limit of a danger: fuel.spray.gap is 5 mm, looser than 50 mm
@@ -116,8 +114,8 @@ rule broken: own.mine: own/mine.rego:3: it broke
 
 3 specs read (2 cars, 1 driveline, no shop files); 12 judgements by 2 rules on
 2026-03-01.
-1 error, 1 danger, no faults, 1 piece of advice, 2 findings waived, 1 key to
-measure.
+1 error, 1 danger, no faults, 1 piece of advice, 2 findings waived (1 danger), 1
+key to measure. 1 danger could not be judged: see what to measure.
 
 Before you go near:
   fuel: no flame, spark or hot lamp near; air the room, isolate the battery, let
@@ -135,7 +133,7 @@ decide. This checks a written spec, not the car.
 func TestTextOnTerminal(t *testing.T) {
 	style := plainStyle()
 	style.Whole, style.Width = false, 60
-	got, _ := Text(everything(), style)
+	got := printedIn(t, Text, everything(), style)
 	for line := range strings.Lines(string(got)) {
 		if n := len([]rune(strings.TrimSuffix(line, "\n"))); n > 60 {
 			t.Errorf("%d columns: %s", n, line)
@@ -159,7 +157,7 @@ func TestMeasuresShown(t *testing.T) {
 	for all, want := range map[bool]int{false: 10, true: 15} {
 		style := plainStyle()
 		style.All = all
-		got, _ := Text(c, style)
+		got := printedIn(t, Text, c, style)
 		if n := strings.Count(string(got), "lines.feed.near"); n != want {
 			t.Errorf("all %v: %d keys are shown, want %d", all, n, want)
 		}
@@ -188,10 +186,7 @@ func TestJSON(t *testing.T) {
 		t.Fatal(err)
 	}
 	for name, c := range map[string]*Check{"everything": everything(), "nothing": {Report: &judge.Report{}, FailOn: "fault"}} {
-		text, err := JSON(c, Style{})
-		if err != nil {
-			t.Fatal(err)
-		}
+		text := printed(t, JSON, c)
 		value, err := jsonschema.UnmarshalJSON(bytes.NewReader(text))
 		if err != nil {
 			t.Fatal(err)
@@ -211,6 +206,42 @@ func TestJSON(t *testing.T) {
 
 // What could move the cursor, hide text or turn its direction is written out.
 // The characters are those of general categories Cc, Cf, Zl and Zp in Unicode.
+func TestSourcesShort(t *testing.T) {
+	source := func(clause string) policies.Source { return policies.Source{Key: "sae-j514", Clause: clause} }
+	for _, test := range []struct {
+		clauses []string
+		want    string
+	}{
+		{[]string{"37-degree flare"}, "SAE J514: 37-degree flare"},
+		{[]string{"table 3", "table 4"}, "SAE J514: table 3; SAE J514: table 4"},
+		{[]string{"table 3, and its note", "table 3"}, "SAE J514: table 3, and its note"},
+		{[]string{"table 3", "table 30"}, "SAE J514: table 3; SAE J514: table 30"},
+		{[]string{"table 3", "table 3, and its note"}, "SAE J514: table 3, and its note"},
+	} {
+		if got := SourcesShort(each(test.clauses, source), policies.Published); got != test.want {
+			t.Errorf("SourcesShort(%q) = %q, want %q", test.clauses, got, test.want)
+		}
+	}
+}
+
+func TestTally(t *testing.T) {
+	one := []judge.Problem{{Message: "no TOML"}}
+	for _, test := range []struct {
+		check *judge.Report
+		want  string
+	}{
+		{&judge.Report{Judged: 3}, "No dangers, no faults, no pieces of advice."},
+		{&judge.Report{Judged: 3, Problems: one}, "1 error, no dangers, no faults, no pieces of advice."},
+		{&judge.Report{Problems: one}, "1 error; nothing was judged."},
+		{&judge.Report{Judged: 3, Waived: []judge.Finding{{Level: policies.LevelAdvice}}}, "No dangers, no faults, no pieces of advice, 1 finding waived."},
+		{&judge.Report{Judged: 3, Waived: []judge.Finding{{Level: policies.LevelDanger}}}, "No dangers, no faults, no pieces of advice, 1 finding waived (1 danger)."},
+	} {
+		if got := Tally(&Check{Report: test.check}); got != test.want {
+			t.Errorf("Tally(%+v) = %q, want %q", test.check, got, test.want)
+		}
+	}
+}
+
 func TestPlain(t *testing.T) {
 	for text, want := range map[string]string{
 		"2 µm, 45°, Öl":                  "2 µm, 45°, Öl",
@@ -245,7 +276,7 @@ func TestTextForged(t *testing.T) {
 	c.Measures[0].Path = forged
 	c.Taken.Skipped = []string{forged}
 	c.Faults[0].Message = forged
-	got, _ := Text(c, plainStyle())
+	got := printed(t, Text, c)
 	if strings.Contains(string(got), "\x1b") || strings.Contains(string(got), "\nb.toml:1:1") {
 		t.Errorf("forged:\n%s", got)
 	}

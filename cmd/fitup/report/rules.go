@@ -23,7 +23,7 @@ type Rules struct {
 func (r *Rules) skips(rule *policies.Rule) bool { return r.Skipped != nil && r.Skipped(rule) }
 
 // RulesForms are the forms that rules can be printed in.
-var RulesForms = []Form[*Rules]{{"text", "for a reader", RulesText}, {"json", "all that is known of each", RulesJSON}}
+var RulesForms = []Form[*Rules]{{"text", "for a reader", whole(RulesText)}, {"json", "all that is known of each", whole(RulesJSON)}}
 
 // RulesText prints rules for a reader.
 func RulesText(r *Rules, s Style) ([]byte, error) {
@@ -32,6 +32,9 @@ func RulesText(r *Rules, s Style) ([]byte, error) {
 		for _, rule := range r.Rules {
 			// One line each, so that it can be searched.
 			title := rule.Title
+			if rule.Rulebook != policies.Workshop {
+				title += fmt.Sprintf(" (%s)", rule.Rulebook)
+			}
 			if r.skips(rule) {
 				title += fmt.Sprintf(" (not asked: %s)", r.Config)
 			}
@@ -67,12 +70,12 @@ func (p *page) rule(r *policies.Rule) {
 			p.item(2, "caution:", "%s", c.Caution)
 		}
 	}
-	p.item(0, "judges:", "%s", strings.ReplaceAll(r.Subject, "_", " "))
-	p.item(0, "when:", "%s", stages(r.Stages))
-	p.item(0, "fix:", "%s", r.Fix)
 	if r.Caution != "" {
 		p.item(0, "caution:", "%s", r.Caution)
 	}
+	p.item(0, "judges:", "%s", strings.ReplaceAll(r.Subject, "_", " "))
+	p.item(0, "when:", "%s", stages(r.Stages))
+	p.item(0, "fix:", "%s", r.Fix)
 	for _, name := range slices.Sorted(maps.Keys(r.Limits)) {
 		l := r.Limits[name]
 		p.item(0, "limit:", "%s = %s; %s (%s)", name, cmp.Or(l.Was, l.Written), strings.Join(strings.Fields(l.Why), " "), SourceShort(l.Source, l.Clause))

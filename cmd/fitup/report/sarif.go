@@ -5,6 +5,8 @@ import (
 	"crypto/sha256"
 	"encoding/hex"
 	"fmt"
+	"io"
+	"iter"
 	"maps"
 	"net/url"
 	"regexp"
@@ -137,10 +139,13 @@ var sarifLevels = map[policies.Level]string{policies.LevelDanger: "error", polic
 // SARIF prints a check in the Static Analysis Results Interchange Format, 2.1.0,
 // with what code scanning asks for beyond it. There is no time of day and no
 // absolute path in it, so that two runs on one state print the same.
-func SARIF(c *Check, _ Style) ([]byte, error) {
+func SARIF(w io.Writer, c *Check, _ Style) error {
 	rules := slices.Concat(c.Describe(), judge.Own(), []*policies.Rule{specError, specUnclear})
 	slices.SortFunc(rules, func(a, b *policies.Rule) int { return strings.Compare(a.ID, b.ID) })
-	s := sarifCheck{Check: c, index: map[string]int{}}
+	s := sarifCheck{Check: c, index: map[string]int{}, covered: map[string]bool{}}
+	for i := range c.Covered {
+		s.covered[c.Covered[i].Identity()] = true
+	}
 	run := sarifRun{
 		Tool:       sarifTool{sarifDriver{Name: "fitup", Version: c.Version, Rules: each(rules, ruleSARIF)}},
 		ColumnKind: "unicodeCodePoints",
@@ -155,58 +160,70 @@ func SARIF(c *Check, _ Style) ([]byte, error) {
 	for i, r := range rules {
 		s.index[r.ID] = i
 	}
-	run.Results = s.results()
-	run.Invocations = []sarifInvocation{{len(c.Faults) == 0, s.execution(), s.settings()}}
-	return indented(sarifLog{sarifSchema, "2.1.0", []sarifRun{run}})
+	run.Results = []sarifResult{}
+	run.Invocations = []sarifInvocation{{len(c.Faults) == 0, []sarifNotification{}, s.settings()}}
+	return writeJSON(w, sarifLog{sarifSchema, "2.1.0", []sarifRun{run}}, map[string]iter.Seq[any]{
+		"results":                    lazily(s.items(), func(i sarifItem) sarifResult { return i.make() }),
+		"toolExecutionNotifications": chain(lazily(s.execution(), itself), lazily(s.Measures, untold)),
+	})
 }
 
 var semantic = regexp.MustCompile(`^\d+\.\d+\.\d+(-[0-9A-Za-z.-]+)?(\+[0-9A-Za-z.-]+)?$`)
 
 type sarifCheck struct {
 	*Check
-	index map[string]int // of rules, by id
+	index   map[string]int  // of rules, by id
+	covered map[string]bool // identities that the baseline covers
 }
 
-// results are findings and what is wrong with texts, by place.
-func (s *sarifCheck) results() []sarifResult {
-	out := []sarifResult{}
+// A sarifItem is a result that is made when its turn comes, and where it stands.
+type sarifItem struct {
+	uri  string
+	line int
+	rule string
+	make func() sarifResult
+}
+
+func itemOf(at judge.Location, rule string, result func() sarifResult) sarifItem {
+	return sarifItem{uriOf(at.File), at.Line, rule, result}
+}
+
+// items are findings and what is wrong with texts, by place.
+func (s *sarifCheck) items() []sarifItem {
+	var all []sarifItem
 	for _, p := range s.Problems {
-		out = append(out, s.problem(specError, p))
+		all = append(all, itemOf(p.Location, specError.ID, func() sarifResult { return s.problem(specError, p) }))
 	}
 	for _, n := range s.Notes {
-		out = append(out, s.problem(specUnclear, n))
+		all = append(all, itemOf(n.Location, specUnclear.ID, func() sarifResult { return s.problem(specUnclear, n) }))
 	}
-	for _, f := range slices.Concat(s.Findings, s.Waived, s.Covered) {
-		out = append(out, s.finding(f))
+	for _, list := range [][]judge.Finding{s.Findings, s.Waived, s.Covered} {
+		for i := range list {
+			all = append(all, itemOf(list[i].Location, list[i].Rule, func() sarifResult { return s.finding(list[i]) }))
+		}
 	}
 	if s.Change != nil {
 		for _, gone := range s.Change.Goes {
 			if gone.Other == judge.SetAside || gone.Other == judge.Covered {
 				continue // it is there, with its suppression
 			}
-			r := s.finding(gone.Finding)
-			r.Baseline = "absent"
-			r.Properties["standing"] = string(gone.Other)
-			out = append(out, r)
+			all = append(all, itemOf(gone.Location, gone.Rule, func() sarifResult {
+				r := s.finding(gone.Finding)
+				r.Baseline = "absent"
+				r.Properties["standing"] = string(gone.Other)
+				return r
+			}))
 		}
 	}
-	slices.SortStableFunc(out, func(a, b sarifResult) int {
-		x, y := a.Locations[0].Physical, b.Locations[0].Physical
-		return cmp.Or(strings.Compare(x.Artifact.URI, y.Artifact.URI), cmp.Compare(line(x), line(y)), strings.Compare(a.RuleID, b.RuleID))
+	slices.SortStableFunc(all, func(a, b sarifItem) int {
+		return cmp.Or(strings.Compare(a.uri, b.uri), cmp.Compare(a.line, b.line), strings.Compare(a.rule, b.rule))
 	})
-	return out
-}
-
-func line(p sarifPhysical) int {
-	if p.Region == nil {
-		return 0
-	}
-	return p.Region.StartLine
+	return all
 }
 
 func (s *sarifCheck) finding(f judge.Finding) sarifResult {
 	r := s.result(f.Rule, f.Identity(), f.Level, f.Location, f.Excerpt)
-	r.Message.Text = unlinked(sentences(f.Message, label("fix", f.Fix), label("caution", f.Caution)))
+	r.Message.Text = unlinked(sentences(f.Message, label("caution", f.Caution), label("fix", f.Fix)))
 	for i, also := range slices.Concat(f.Also, f.See) {
 		at := locationSARIF(also, "")
 		at.ID, at.Message = i+1, &sarifText{Text: unlinked(Plain(also.Path))}
@@ -226,15 +243,11 @@ func (s *sarifCheck) finding(f judge.Finding) sarifResult {
 		at := locationSARIF(f.Waiver.Location, "")
 		why := sentences(f.Waiver.Why, "until "+f.Waiver.Until.Format(time.DateOnly))
 		r.Suppressions = append(r.Suppressions, sarifSuppression{"inSource", "accepted", why, &at})
-	case s.covered(&f):
+	case s.covered[f.Identity()]:
 		why := sentences("covered by the baseline " + s.Report.Baseline.Name + " until " + s.Report.Baseline.Until.Format(time.DateOnly))
 		r.Suppressions = append(r.Suppressions, sarifSuppression{"external", "accepted", why, nil})
 	}
 	return r
-}
-
-func (s *sarifCheck) covered(f *judge.Finding) bool {
-	return slices.ContainsFunc(s.Covered, func(o judge.Finding) bool { return o.Identity() == f.Identity() })
 }
 
 func (s *sarifCheck) problem(rule *policies.Rule, p judge.Problem) sarifResult {
@@ -263,8 +276,10 @@ func (s *sarifCheck) result(rule, identity string, level policies.Level, at judg
 	return r
 }
 
+func uriOf(file string) string { return (&url.URL{Path: file}).String() }
+
 func locationSARIF(at judge.Location, excerpt string) sarifLocation {
-	l := sarifLocation{Physical: sarifPhysical{Artifact: sarifArtifact{(&url.URL{Path: at.File}).String()}}}
+	l := sarifLocation{Physical: sarifPhysical{Artifact: sarifArtifact{uriOf(at.File)}}}
 	if at.Line > 0 {
 		l.Physical.Region = &sarifRegion{StartLine: at.Line, StartColumn: at.Column, EndLine: at.EndLine, EndColumn: at.EndColumn}
 		if excerpt != "" {
@@ -277,11 +292,11 @@ func locationSARIF(at judge.Location, excerpt string) sarifLocation {
 	return l
 }
 
-// execution tells what broke and what could not be told.
+// execution tells what broke, and what was not judged or read.
 func (s *sarifCheck) execution() []sarifNotification {
-	out := []sarifNotification{}
+	var out []sarifNotification
 	for _, f := range s.Faults {
-		n := sarifNotification{Level: "error", Message: sarifText{Text: unlinked(sentences("a rule is broken: " + f.Message))}}
+		n := notification("error", "a rule is broken: "+f.Message)
 		if _, known := s.index[f.Rule]; known {
 			n.Rule = &sarifReference{f.Rule}
 		}
@@ -293,15 +308,17 @@ func (s *sarifCheck) execution() []sarifNotification {
 	for _, what := range s.Unread {
 		out = append(out, notification("error", "not read: "+what))
 	}
-	for _, m := range s.Measures {
-		n := notification("note", "could not tell: "+m.Path+" is not written; "+Waits(m))
-		if m.Dangers > 0 {
-			n.Level = "warning"
-		}
-		n.Locations = []sarifLocation{locationSARIF(m.Location, "")}
-		out = append(out, n)
-	}
 	return out
+}
+
+// untold tells what could not be told.
+func untold(m judge.Measure) sarifNotification {
+	n := notification("note", "could not tell: "+m.Path+" is not written; "+Waits(m))
+	if m.Dangers > 0 {
+		n.Level = "warning"
+	}
+	n.Locations = []sarifLocation{locationSARIF(m.Location, "")}
+	return n
 }
 
 // settings tells what was taken away from the judgement.
@@ -323,7 +340,7 @@ func notification(level, text string) sarifNotification {
 }
 
 func ruleSARIF(r *policies.Rule) sarifRule {
-	lines := []string{label("why", flat(r.Description)), label("fix", r.Fix), label("caution", r.Caution)}
+	lines := []string{label("why", flat(r.Description)), label("caution", r.Caution), label("fix", r.Fix)}
 	for _, name := range slices.Sorted(maps.Keys(r.Limits)) {
 		l := r.Limits[name]
 		line := fmt.Sprintf("limit: %s = %s, by %s", name, cmp.Or(l.Was, l.Written), SourceShort(l.Source, l.Clause))

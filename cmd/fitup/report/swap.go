@@ -2,6 +2,7 @@ package report
 
 import (
 	"fmt"
+	"reflect"
 	"slices"
 	"strings"
 	"time"
@@ -51,9 +52,9 @@ type Withheld struct {
 
 // SwapForms are all forms of a swap.
 var SwapForms = []Form[*Swap]{
-	{"text", "for a builder at the bench, the evening before", SwapText},
-	{"json", "everything, for programs", SwapJSON},
-	{"markdown", "for a page to print or to comment on", SwapMarkdown},
+	{"text", "for a builder at the bench, the evening before", whole(SwapText)},
+	{"json", "everything, for programs", whole(SwapJSON)},
+	{"markdown", "for a page to print or to comment on", whole(SwapMarkdown)},
 }
 
 // Parts of a swap, in the order that they are printed in.
@@ -111,6 +112,9 @@ func (s *Swap) Chapters() []Chapter {
 		made.Part = name
 		if i := slices.IndexFunc(s.Withheld, func(w Withheld) bool { return w.Part == name }); i >= 0 {
 			made.Blocks = s.withheld(s.Withheld[i])
+			if as := slices.IndexFunc(all, func(c Chapter) bool { return reflect.DeepEqual(c.Blocks, made.Blocks) }); as >= 0 {
+				made.Blocks = []Passage{{Heading: withheldHeading, Lines: remarks("for the reasons given for the " + strings.ToLower(all[as].Title))}}
+			}
 		}
 		all = append(all, made)
 	}
@@ -129,9 +133,11 @@ func (s *Swap) lessThanAll() Chapter {
 	return c
 }
 
-// passages say why a part is no plan, and what to measure.
+const withheldHeading = "Not printed as a plan"
+
+// withheld says why a part is no plan, and what to measure.
 func (s *Swap) withheld(w Withheld) []Passage {
-	why := Passage{Heading: "Not printed as a plan"}
+	why := Passage{Heading: withheldHeading}
 	why.Lines = remarks(w.Why...)
 	measure := Passage{Heading: "What to measure, most wanted first"}
 	for i, m := range w.Measures {

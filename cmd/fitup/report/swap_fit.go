@@ -16,7 +16,7 @@ import (
 var verdictOrder = []swap.Verdict{swap.Fouls, swap.MustBeMade, swap.Missing, swap.CannotTell, swap.WithAdaptor, swap.LeftOver, swap.Meets}
 
 var verdictColours = map[swap.Verdict]string{
-	swap.Fouls: red, swap.MustBeMade: yellow, swap.Missing: yellow, swap.CannotTell: yellow, swap.WithAdaptor: cyan,
+	swap.Fouls: red, swap.MustBeMade: magenta, swap.Missing: magenta, swap.CannotTell: magenta, swap.WithAdaptor: bold,
 }
 
 func (s *Swap) fitting() Chapter {

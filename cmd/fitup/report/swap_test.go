@@ -61,15 +61,9 @@ func TestSwapFormsWithhold(t *testing.T) {
 	shown := Style{Width: 80, Shown: func(file string) string { return file }}
 	for _, form := range SwapForms {
 		s := emptySwap()
-		whole, err := form.Print(s, shown)
-		if err != nil {
-			t.Fatal(err)
-		}
+		whole := printedIn(t, form.Print, s, shown)
 		s.Withheld = []Withheld{{Part: PartOrder, Why: []string{"nobody knows"}}, {Part: PartHolds, Why: []string{"nobody knows"}}}
-		less, err := form.Print(s, shown)
-		if err != nil {
-			t.Fatal(err)
-		}
+		less := printedIn(t, form.Print, s, shown)
 		for _, step := range []string{"look out", "look in"} {
 			if !strings.Contains(string(whole), step) || strings.Contains(string(less), step) {
 				t.Errorf("%s: %q has to be in the plan, and not in what is withheld", form.Name, step)

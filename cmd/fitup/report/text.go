@@ -3,7 +3,7 @@ package report
 import (
 	"cmp"
 	"fmt"
-	"maps"
+	"io"
 	"slices"
 	"strings"
 	"time"
@@ -17,10 +17,11 @@ import (
 const measuresShown = 10
 
 // Text prints a check for the builder at the bench: what can hurt first, then
-// what is wrong by file, then what to measure, and what was not judged.
-func Text(c *Check, s Style) ([]byte, error) {
-	t := textCheck{Check: c, Style: s, page: &page{width: s.Width, colour: s.Colour}}
+// what else is wrong by file, then what to measure, and what was not judged.
+func Text(w io.Writer, c *Check, s Style) error {
+	t := textCheck{Check: c, Style: s, page: &page{width: s.Width, colour: s.Colour, to: w}}
 	t.first()
+	t.dangers()
 	t.files()
 	t.change()
 	t.waived()
@@ -32,13 +33,15 @@ func Text(c *Check, s Style) ([]byte, error) {
 	t.cautions()
 	t.gap()
 	t.para(0, 0, Closing)
-	return []byte(t.String()), nil
+	return t.end()
 }
 
 type textCheck struct {
 	*Check
 	Style
 	*page
+
+	told map[string]judge.Location // where fix and source of a rule are printed
 }
 
 // first is the line that nobody must miss.
@@ -46,6 +49,9 @@ func (t *textCheck) first() {
 	var parts []string
 	if n := t.count(policies.LevelDanger); n > 0 {
 		parts = append(parts, count(n, "danger", "dangers")+" found")
+	}
+	if n := len(t.WaivedDangers()); n > 0 {
+		parts = append(parts, count(n, "danger", "dangers")+" waived")
 	}
 	if text := Unjudged(t.Check); text != "" {
 		parts = append(parts, text)
@@ -55,26 +61,29 @@ func (t *textCheck) first() {
 	}
 }
 
-// files prints what is wrong, file by file.
-func (t *textCheck) files() {
-	names := map[string]bool{}
-	for _, p := range t.Problems {
-		names[p.File] = true
-	}
+// dangers prints what can hurt.
+func (t *textCheck) dangers() {
 	for _, f := range t.Fresh() {
-		names[f.File] = true
+		if f.Level == policies.LevelDanger {
+			t.finding(f)
+		}
 	}
-	for _, name := range slices.Sorted(maps.Keys(names)) {
-		for _, p := range t.Problems {
-			if p.File == name {
-				t.problem("error", red, p)
-			}
+}
+
+// files prints what else is wrong, file by file.
+func (t *textCheck) files() {
+	// Both lists are sorted by file.
+	problems, found := t.Problems, t.Fresh()
+	for len(problems)+len(found) > 0 {
+		if len(found) == 0 || len(problems) > 0 && problems[0].File <= found[0].File {
+			t.problem("error", red, problems[0])
+			problems = problems[1:]
+			continue
 		}
-		for _, f := range t.Fresh() {
-			if f.File == name {
-				t.finding(f)
-			}
+		if found[0].Level != policies.LevelDanger {
+			t.finding(found[0])
 		}
+		found = found[1:]
 	}
 	if len(t.Skipped)+len(t.Unread) > 0 {
 		t.gap()
@@ -111,18 +120,41 @@ func (t *textCheck) problem(word, colour string, p judge.Problem) {
 	t.excerpt(p.Location, p.Excerpt)
 }
 
-var levelColours = map[policies.Level]string{policies.LevelDanger: red, policies.LevelFault: yellow, policies.LevelAdvice: cyan}
+var levelColours = map[policies.Level]string{policies.LevelDanger: red, policies.LevelFault: magenta, policies.LevelAdvice: bold}
 
 func (t *textCheck) finding(f judge.Finding) {
 	t.headline("%s %s: %s [%s]", t.at(f.Location), t.paint(levelColours[f.Level], f.Level.String()), f.Message, f.Rule)
 	t.excerpt(f.Location, f.Excerpt)
-	for _, n := range Notes(f, t.Shown) {
+	notes := t.untold(f, Notes(f, t.Shown))
+	for _, n := range notes {
 		if n.At != nil {
 			t.item(2, n.Label+":", "%s %s", t.at(*n.At), n.Text)
 		} else {
 			t.itemOf(n.Label, n.Text)
 		}
 	}
+}
+
+// untold leaves of notes what is not yet told: of one rule that finds the same in
+// thirty places, fix and source are printed at the first.
+func (t *textCheck) untold(f judge.Finding, notes []Note) []Note {
+	isShared := func(n Note) bool { return n.Label == "fix" || n.Label == "source" }
+	said := f.Rule
+	for _, n := range notes {
+		if isShared(n) {
+			said += "|" + n.Text
+		}
+	}
+	first, told := t.told[said]
+	if !told {
+		if t.told == nil {
+			t.told = map[string]judge.Location{}
+		}
+		t.told[said] = f.Location
+		return notes
+	}
+	first.File = t.Shown(first.File)
+	return append(slices.DeleteFunc(notes, isShared), Note{Label: "fix and source", Text: "as at " + PlaceText(first)})
 }
 
 func (t *textCheck) itemOf(label, text string) {
@@ -188,7 +220,7 @@ func (t *textCheck) waived() {
 // unclear prints what is written but says too little.
 func (t *textCheck) unclear() {
 	for _, n := range t.Notes {
-		t.problem("unclear", yellow, n)
+		t.problem("unclear", magenta, n)
 	}
 }
 
@@ -245,7 +277,11 @@ func (t *textCheck) counts() {
 	if text := changeTally(t.Check); text != "" {
 		t.para(0, 0, "%s", text)
 	}
-	t.para(0, 0, "%s", Tally(t.Check))
+	last := Tally(t.Check)
+	if text := Unjudged(t.Check); text != "" {
+		last += " " + sentences(text) // said at the top too, which may be out of sight
+	}
+	t.para(0, 0, "%s", last)
 }
 
 // cautions prints the usual cautions of the areas that a danger stands in.
@@ -265,7 +301,13 @@ func SourcesShort(sources []policies.Source, confidence policies.Confidence) str
 	for _, s := range sources {
 		all = append(all, SourceShort(s.Key, s.Clause))
 	}
-	text := strings.Join(all, "; ")
+	// Of two editions the one may say no more than the other.
+	less := func(short string) bool {
+		return slices.ContainsFunc(all, func(long string) bool {
+			return strings.HasPrefix(long, short+",") || strings.HasPrefix(long, short+":")
+		})
+	}
+	text := strings.Join(slices.DeleteFunc(slices.Clone(all), less), "; ")
 	if confidence == policies.Memory && !strings.HasPrefix(text, "from memory") {
 		text = "from memory: " + text
 	}

@@ -43,16 +43,24 @@ func sentences(texts ...string) string {
 	return strings.Join(all, "\n")
 }
 
-// Tally counts what a check found, in a sentence.
+// Tally counts what a check found, in a sentence. Where nothing was judged it
+// does not say that there are no dangers.
 func Tally(c *Check) string {
 	var parts []string
 	if n := len(c.Problems); n > 0 {
 		parts = append(parts, count(n, "error", "errors"))
+		if c.Judged == 0 {
+			return parts[0] + "; nothing was judged."
+		}
 	}
 	parts = append(parts, count(c.count(policies.LevelDanger), "danger", "dangers"),
 		count(c.count(policies.LevelFault), "fault", "faults"), count(c.count(policies.LevelAdvice), "piece of advice", "pieces of advice"))
 	if n := len(c.Waived); n > 0 {
-		parts = append(parts, count(n, "finding", "findings")+" waived")
+		waived := count(n, "finding", "findings") + " waived"
+		if dangers := len(c.WaivedDangers()); dangers > 0 {
+			waived += " (" + count(dangers, "danger", "dangers") + ")"
+		}
+		parts = append(parts, waived)
 	}
 	if n := len(c.Covered); n > 0 {
 		parts = append(parts, count(n, "finding", "findings")+" covered by the baseline")
@@ -74,11 +82,15 @@ func Unjudged(c *Check) string {
 
 // Waits says what waits for a key.
 func Waits(m judge.Measure) string {
-	text := count(len(m.Rules), "rule waits", "rules wait")
-	if m.Dangers > 0 {
-		text += fmt.Sprintf(", %d for a danger", m.Dangers)
+	switch {
+	case len(m.Rules) == 1 && m.Dangers > 0:
+		return m.Rules[0] + " waits (danger)"
+	case len(m.Rules) == 1:
+		return m.Rules[0] + " waits"
+	case m.Dangers > 0:
+		return fmt.Sprintf("%d rules wait (%s)", len(m.Rules), count(m.Dangers, "danger", "dangers"))
 	}
-	return text
+	return fmt.Sprintf("%d rules wait", len(m.Rules))
 }
 
 // TakenAway lists what a configuration or flags took away, a line each.

@@ -31,9 +31,9 @@ type Understood struct{ Key, Text string }
 
 // NotebookForms are the forms that workings can be printed in.
 var NotebookForms = []Form[*Notebook]{
-	{"text", "an engineer's notebook", NotebookText},
-	{"json", "every number with its formula, inputs and source", NotebookJSON},
-	{"input", "exactly what rules see; stock OPA takes it as input", NotebookInput},
+	{"text", "an engineer's notebook", whole(NotebookText)},
+	{"json", "every number with its formula, inputs and source", whole(NotebookJSON)},
+	{"input", "exactly what rules see; stock OPA takes it as input", whole(NotebookInput)},
 }
 
 // NotebookText prints workings as an engineer's notebook has them.
@@ -80,7 +80,7 @@ func ValueText(w workings.Working) string {
 func (p *page) working(w workings.Working) {
 	colour := ""
 	if !w.Known {
-		colour = yellow
+		colour = magenta
 	}
 	p.para(2, 4, "%s = %s", strings.ReplaceAll(w.Name, "_", " "), p.paint(colour, ValueText(w)))
 	if w.Formula != "" {

@@ -31,6 +31,17 @@ judges contains {
 	"needs": ["calc.full_travel", "slave.travel_max", "slave.frees_at"],
 } if {
 	some clutch in input.clutch
+	not clutch.none
+}
+
+# A cable has no master cylinder; its travel is set at the pedal.
+judges contains {
+	"subject": clutch.path,
+	"needs": ["calc.full_travel", "slave.travel_max", "slave.frees_at"],
+} if {
+	some clutch in input.clutch
+	none := clutch.none
+	not "master" in none
 }
 
 findings contains {

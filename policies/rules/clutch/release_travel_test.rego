@@ -61,6 +61,17 @@ cases := {
 			"missing": ["calc.full_travel", "slave.travel_max", "slave.frees_at"],
 		}],
 	},
+	"not known, and nobody looked for the fluid": {
+		"input": {"clutch": [{"path": "clutch", "none": ["fluid"]}]},
+		"want": [{
+			"subject": "clutch",
+			"missing": ["calc.full_travel", "slave.travel_max", "slave.frees_at"],
+		}],
+	},
+	"a cable": {
+		"input": {"clutch": [{"path": "clutch", "none": ["fluid", "master"]}]},
+		"want": [{"subject": "clutch", "judged": false}],
+	},
 }
 
 test_cases[name] if {

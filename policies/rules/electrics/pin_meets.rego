@@ -28,6 +28,11 @@ judges contains {"subject": pin.path, "needs": ["here.gives|here.takes|here.both
 	pin.there
 }
 
+judges contains {"subject": pin.path, "needs": ["here.gives|here.takes|here.both", "there.gives|there.takes|there.both"]} if {
+	some pin in input.pins
+	pin.asked
+}
+
 # A connector that both halves describe lacks a pin on one of them.
 judges contains {"subject": pin.path, "needs": ["here.gives|here.takes|here.both"]} if {
 	some pin in input.pins
@@ -66,14 +71,17 @@ findings contains {"subject": pin.path, "case": "idle", "figures": {"here": here
 	there := pin.there.takes
 }
 
+# A pin that is written "?" is there.
 findings contains {"subject": pin.path, "case": "unfed", "figures": {"here": taken}} if {
 	some pin in input.pins
 	not pin.there
+	not pin.asked
 	taken := pin.here.takes
 }
 
 findings contains {"subject": pin.path, "case": "unfed", "figures": {"here": taken}} if {
 	some pin in input.pins
 	not pin.here
+	not pin.asked
 	taken := pin.there.takes
 }

@@ -36,6 +36,14 @@ cases := {
 		"input": {"pins": [{"path": "pins.loom-a.P", "here": {"takes": "5 V"}, "there": {"takes": "knock", "gives": "5 V"}}]},
 		"want": [{"subject": "pins.loom-a.P", "case": "idle", "figures": {"here": "5 V", "there": "knock"}}],
 	},
+	"what the driveline's pin is has to be looked up": {
+		"input": {"pins": [{"path": "pins.loom-a.P", "here": {"takes": "5 V"}, "asked": ["there"]}]},
+		"want": [{"subject": "pins.loom-a.P", "missing": ["there.gives|there.takes|there.both"]}],
+	},
+	"what the car's pin is has to be looked up": {
+		"input": {"pins": [{"path": "pins.loom-a.P", "there": {"takes": "5 V"}, "asked": ["here"]}]},
+		"want": [{"subject": "pins.loom-a.P", "missing": ["here.gives|here.takes|here.both"]}],
+	},
 	"the driveline has no such pin": {
 		"input": {"pins": [{"path": "pins.loom-a.P", "here": {"takes": "5 V"}}]},
 		"want": [{"subject": "pins.loom-a.P", "case": "unfed", "figures": {"here": "5 V"}}],

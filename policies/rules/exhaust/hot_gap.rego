@@ -3,7 +3,8 @@
 # description: |
 #   Hoses, fuel parts and looms close to an exhaust or a turbocharger harden, crack and
 #   then leak or short onto it. A shield or a sleeve makes up for the distance.
-#   The figure is one for buses; none for cars is known.
+#   The figures are for buses; none for cars is known. A line of something that
+#   burns, nearer than the lesser of them, is not waited for.
 # related_resources:
 #   - ref: illinois-92-441
 #     description: "appendix F: fuel lines clear of the exhaust, or shielded"
@@ -12,10 +13,15 @@
 #   - ref: common-practice
 #     description: distance, shield or sleeve
 # custom:
-#   level: advice
+#   cases:
+#     line:
+#       level: fault
+#       message: "{soft} runs {gap} from {hot}, and nothing shields it; even of diesel lines {least} is asked"
+#     soft:
+#       level: advice
+#       message: "{soft} runs {gap} from {hot}, and nothing shields it; {least} is asked of buses"
 #   subject: gaps
 #   stages: [trial_fit, joined, filled, first_start, event]
-#   message: "{soft} runs {gap} from {hot}, and nothing shields it; {least} is asked of buses"
 #   figures:
 #     soft: {dimension: text}
 #     hot: {dimension: text}
@@ -27,6 +33,12 @@
 package rules.exhaust.hot_gap
 
 import data.rules.exhaust.limits.hot_gap as limits
+
+# They burn when they leak.
+liquids := {
+	"fuel", "fuel vapour", "engine oil", "gearbox oil", "axle oil",
+	"brake fluid", "clutch fluid", "steering fluid",
+}
 
 judges contains {"subject": gap.path, "needs": ["is", "shield"]} if {
 	some gap in input.gaps
@@ -44,6 +56,24 @@ judges contains {"subject": gap.path, "needs": ["between"]} if {
 findings contains {
 	"subject": gap.path,
 	"at": "is",
+	"case": "line",
+	"figures": {"soft": soft, "hot": hot, "gap": gap.is, "least": limits.line.value},
+} if {
+	some gap in input.gaps
+	some hot in gap.between
+	burns(hot)
+	some soft in gap.between
+	some line in input.lines
+	line.path == soft
+	line.service in liquids
+	gap.is < limits.line.value
+	"shield" in gap.none
+}
+
+findings contains {
+	"subject": gap.path,
+	"at": "is",
+	"case": "soft",
 	"figures": {"soft": soft, "hot": hot, "gap": gap.is, "least": limits.least.value},
 } if {
 	some gap in input.gaps
@@ -51,6 +81,23 @@ findings contains {
 	burns(hot)
 	some soft in gap.between
 	suffers(soft)
+	gap.is >= limits.line.value
+	gap.is < limits.least.value
+	"shield" in gap.none
+}
+
+findings contains {
+	"subject": gap.path,
+	"at": "is",
+	"case": "soft",
+	"figures": {"soft": soft, "hot": hot, "gap": gap.is, "least": limits.least.value},
+} if {
+	some gap in input.gaps
+	some hot in gap.between
+	burns(hot)
+	some soft in gap.between
+	suffers(soft)
+	count({line.path | some line in input.lines; line.path in {soft}; line.service in liquids}) == 0
 	gap.is < limits.least.value
 	"shield" in gap.none
 }

@@ -9,8 +9,88 @@ cases := {
 		"want": [{
 			"subject": "gaps.pipe-to-hose",
 			"at": "is",
+			"case": "soft",
 			"figures": {"soft": "lines.box-oil", "hot": "exhaust.front-pipe", "gap": 0.299, "least": 0.3},
 		}],
+	},
+	"fuel close by": {
+		"input": {"lines": [{"path": "lines.box-oil", "service": "fuel"}], "gaps": [{"path": "gaps.pipe-to-hose", "between": ["exhaust.front-pipe", "lines.box-oil"], "is": 0.1015, "none": ["shield"]}]},
+		"want": [{"subject": "gaps.pipe-to-hose", "at": "is", "case": "line", "figures": {"soft": "lines.box-oil", "hot": "exhaust.front-pipe", "gap": 0.1015, "least": 0.1016}}],
+	},
+	"fuel vapour close by": {
+		"input": {"lines": [{"path": "lines.box-oil", "service": "fuel vapour"}], "gaps": [{"path": "gaps.pipe-to-hose", "between": ["exhaust.front-pipe", "lines.box-oil"], "is": 0.1015, "none": ["shield"]}]},
+		"want": [{"subject": "gaps.pipe-to-hose", "at": "is", "case": "line", "figures": {"soft": "lines.box-oil", "hot": "exhaust.front-pipe", "gap": 0.1015, "least": 0.1016}}],
+	},
+	"engine oil close by": {
+		"input": {"lines": [{"path": "lines.box-oil", "service": "engine oil"}], "gaps": [{"path": "gaps.pipe-to-hose", "between": ["exhaust.front-pipe", "lines.box-oil"], "is": 0.1015, "none": ["shield"]}]},
+		"want": [{"subject": "gaps.pipe-to-hose", "at": "is", "case": "line", "figures": {"soft": "lines.box-oil", "hot": "exhaust.front-pipe", "gap": 0.1015, "least": 0.1016}}],
+	},
+	"gearbox oil close by": {
+		"input": {"lines": [{"path": "lines.box-oil", "service": "gearbox oil"}], "gaps": [{"path": "gaps.pipe-to-hose", "between": ["exhaust.front-pipe", "lines.box-oil"], "is": 0.1015, "none": ["shield"]}]},
+		"want": [{"subject": "gaps.pipe-to-hose", "at": "is", "case": "line", "figures": {"soft": "lines.box-oil", "hot": "exhaust.front-pipe", "gap": 0.1015, "least": 0.1016}}],
+	},
+	"axle oil close by": {
+		"input": {"lines": [{"path": "lines.box-oil", "service": "axle oil"}], "gaps": [{"path": "gaps.pipe-to-hose", "between": ["exhaust.front-pipe", "lines.box-oil"], "is": 0.1015, "none": ["shield"]}]},
+		"want": [{"subject": "gaps.pipe-to-hose", "at": "is", "case": "line", "figures": {"soft": "lines.box-oil", "hot": "exhaust.front-pipe", "gap": 0.1015, "least": 0.1016}}],
+	},
+	"brake fluid close by": {
+		"input": {"lines": [{"path": "lines.box-oil", "service": "brake fluid"}], "gaps": [{"path": "gaps.pipe-to-hose", "between": ["exhaust.front-pipe", "lines.box-oil"], "is": 0.1015, "none": ["shield"]}]},
+		"want": [{"subject": "gaps.pipe-to-hose", "at": "is", "case": "line", "figures": {"soft": "lines.box-oil", "hot": "exhaust.front-pipe", "gap": 0.1015, "least": 0.1016}}],
+	},
+	"clutch fluid close by": {
+		"input": {"lines": [{"path": "lines.box-oil", "service": "clutch fluid"}], "gaps": [{"path": "gaps.pipe-to-hose", "between": ["exhaust.front-pipe", "lines.box-oil"], "is": 0.1015, "none": ["shield"]}]},
+		"want": [{"subject": "gaps.pipe-to-hose", "at": "is", "case": "line", "figures": {"soft": "lines.box-oil", "hot": "exhaust.front-pipe", "gap": 0.1015, "least": 0.1016}}],
+	},
+	"steering fluid close by": {
+		"input": {"lines": [{"path": "lines.box-oil", "service": "steering fluid"}], "gaps": [{"path": "gaps.pipe-to-hose", "between": ["exhaust.front-pipe", "lines.box-oil"], "is": 0.1015, "none": ["shield"]}]},
+		"want": [{"subject": "gaps.pipe-to-hose", "at": "is", "case": "line", "figures": {"soft": "lines.box-oil", "hot": "exhaust.front-pipe", "gap": 0.1015, "least": 0.1016}}],
+	},
+	"oil at four inches": {
+		"input": {"lines": [{"path": "lines.box-oil", "service": "engine oil"}], "gaps": [{"path": "gaps.pipe-to-hose", "between": ["exhaust.front-pipe", "lines.box-oil"], "is": 0.1016, "none": ["shield"]}]},
+		"want": [{"subject": "gaps.pipe-to-hose", "at": "is", "case": "soft", "figures": {"soft": "lines.box-oil", "hot": "exhaust.front-pipe", "gap": 0.1016, "least": 0.3}}],
+	},
+	"oil, a little too near": {
+		"input": {"lines": [{"path": "lines.box-oil", "service": "engine oil"}], "gaps": [{"path": "gaps.pipe-to-hose", "between": ["exhaust.front-pipe", "lines.box-oil"], "is": 0.299, "none": ["shield"]}]},
+		"want": [{"subject": "gaps.pipe-to-hose", "at": "is", "case": "soft", "figures": {"soft": "lines.box-oil", "hot": "exhaust.front-pipe", "gap": 0.299, "least": 0.3}}],
+	},
+	"oil far enough": {
+		"input": {"lines": [{"path": "lines.box-oil", "service": "engine oil"}], "gaps": [{"path": "gaps.pipe-to-hose", "between": ["exhaust.front-pipe", "lines.box-oil"], "is": 0.3, "none": ["shield"]}]},
+		"want": [],
+	},
+	"oil close by, behind a sleeve": {
+		"input": {"lines": [{"path": "lines.box-oil", "service": "engine oil"}], "gaps": [{"path": "gaps.pipe-to-hose", "between": ["exhaust.front-pipe", "lines.box-oil"], "is": 0.1015, "shield": "sleeve", "none": ["hot"]}]},
+		"want": [],
+	},
+	"water close by": {
+		"input": {"lines": [{"path": "lines.box-oil", "service": "coolant"}], "gaps": [{"path": "gaps.pipe-to-hose", "between": ["exhaust.front-pipe", "lines.box-oil"], "is": 0.1015, "none": ["shield"]}]},
+		"want": [{"subject": "gaps.pipe-to-hose", "at": "is", "case": "soft", "figures": {"soft": "lines.box-oil", "hot": "exhaust.front-pipe", "gap": 0.1015, "least": 0.3}}],
+	},
+	"oil close by a wishbone": {
+		"input": {"lines": [{"path": "lines.box-oil", "service": "engine oil"}], "gaps": [{"path": "gaps.hose-to-arm", "between": ["steering.arm", "lines.box-oil"], "is": 0.05, "none": ["shield"]}, {"path": "gaps.hose-to-pipe", "between": ["steering.arm", "lines.box-oil"], "is": 0.2, "none": ["shield"]}]},
+		"want": [],
+	},
+	"oil, a little too near, behind a sleeve": {
+		"input": {"lines": [{"path": "lines.box-oil", "service": "engine oil"}], "gaps": [{"path": "gaps.pipe-to-hose", "between": ["exhaust.front-pipe", "lines.box-oil"], "is": 0.2, "shield": "sleeve", "none": ["hot"]}]},
+		"want": [],
+	},
+	"water close by, and oil elsewhere": {
+		"input": {
+			"lines": [
+				{"path": "lines.box-oil", "service": "coolant"},
+				{"path": "lines.oil-feed", "service": "engine oil"},
+			],
+			"gaps": [{"path": "gaps.pipe-to-hose", "between": ["exhaust.front-pipe", "lines.box-oil"], "is": 0.1015, "none": ["shield"]}],
+		},
+		"want": [{
+			"subject": "gaps.pipe-to-hose",
+			"at": "is",
+			"case": "soft",
+			"figures": {"soft": "lines.box-oil", "hot": "exhaust.front-pipe", "gap": 0.1015, "least": 0.3},
+		}],
+	},
+	"a loom close by, behind a sleeve": {
+		"input": {"gaps": [{"path": "gaps.pipe-to-loom", "between": ["exhaust.front-pipe", "plugs.loom-a"], "is": 0.05, "shield": "sleeve", "none": ["hot"]}]},
+		"want": [],
 	},
 	"far enough": {
 		"input": {"gaps": [{"path": "gaps.pipe-to-hose", "between": ["exhaust.front-pipe", "lines.box-oil"], "is": 0.3, "none": ["shield"]}]},

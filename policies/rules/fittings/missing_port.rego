@@ -23,5 +23,5 @@ judges contains {"subject": joint.path, "needs": ["meet.port"]} if some joint in
 
 findings contains {"subject": joint.path, "at": "meet.port", "figures": {"port": joint.meet.port}} if {
 	some joint in input.joints
-	not joint.there
+	"there" in joint.none
 }

@@ -5,7 +5,7 @@ import data.rules.fittings.missing_port
 
 cases := {
 	"no such port": {
-		"input": {"joints": [{"path": "lines.feed.to", "meet": {"port": "driveline.oil-feed"}}]},
+		"input": {"joints": [{"path": "lines.feed.to", "meet": {"port": "driveline.oil-feed"}, "none": ["there"]}]},
 		"want": [{
 			"subject": "lines.feed.to",
 			"at": "meet.port",
@@ -20,6 +20,14 @@ cases := {
 				"there": {"form": "37-flare"},
 			}],
 		},
+		"want": [],
+	},
+	"its port, and the car's own end looked for in vain": {
+		"input": {"joints": [{"path": "lines.feed.to", "meet": {"port": "driveline.oil-feed"}, "none": ["here"]}]},
+		"want": [],
+	},
+	"its port, and what end it has is not known": {
+		"input": {"joints": [{"path": "lines.feed.to", "meet": {"port": "driveline.oil-feed"}, "asked": ["there"]}]},
 		"want": [],
 	},
 	"not said": {

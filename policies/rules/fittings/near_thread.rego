@@ -16,6 +16,9 @@
 #     brake:
 #       level: danger
 #       message: "{subject} meets {here} with {there}, which is near enough to start and is not the same ({effect})"
+#     unsaid:
+#       level: danger
+#       message: "{subject} meets {here} with {there}, which is near enough to start and is not the same ({effect}); nobody says that it is not in the brakes"
 #     other:
 #       level: fault
 #       message: "{subject} meets {here} with {there}, which is near enough to start and is not the same ({effect})"
@@ -62,6 +65,20 @@ findings contains {
 	joint.service == "brake fluid"
 }
 
+# What runs through it may be brake fluid as long as nobody says.
+findings contains {
+	"subject": joint.path,
+	"at": "here",
+	"also": [joint.there.path],
+	"case": "unsaid",
+	"figures": {"here": joint.here.thread.text, "there": joint.there.thread.text, "effect": joint.calc.near_effect},
+} if {
+	some joint in input.joints
+	joint.way == "thread"
+	joint.calc.thread_match == "near"
+	not joint.service
+}
+
 findings contains {
 	"subject": joint.path,
 	"at": "here",
@@ -72,5 +89,5 @@ findings contains {
 	some joint in input.joints
 	joint.way == "thread"
 	joint.calc.thread_match == "near"
-	not joint.service == "brake fluid"
+	joint.service != "brake fluid"
 }

@@ -41,6 +41,46 @@ cases := {
 		},
 		"want": [],
 	},
+	"a union of nobody knows what": {
+		"input": {
+			"joints": [{
+				"path": "lines.feed.to",
+				"calc": {"near_effect": "jams", "thread_match": "near"},
+				"here": {"form": "inverted-flare", "thread": {"text": "M10x1"}},
+				"kind": "line",
+				"there": {
+					"path": "brakes.front.in",
+					"form": "inverted-flare",
+					"thread": {"text": "3/8-24"},
+				},
+				"way": "thread",
+			}],
+		},
+		"want": [{
+			"subject": "lines.feed.to",
+			"also": ["brakes.front.in"],
+			"at": "here",
+			"case": "unsaid",
+			"figures": {"effect": "jams", "here": "M10x1", "there": "3/8-24"},
+		}],
+	},
+	"a union of nobody knows what, of the same thread": {
+		"input": {
+			"joints": [{
+				"path": "lines.feed.to",
+				"calc": {"near_effect": "jams", "thread_match": "same"},
+				"here": {"form": "inverted-flare", "thread": {"text": "M10x1"}},
+				"kind": "line",
+				"there": {
+					"path": "brakes.front.in",
+					"form": "inverted-flare",
+					"thread": {"text": "3/8-24"},
+				},
+				"way": "thread",
+			}],
+		},
+		"want": [],
+	},
 	"brake union": {
 		"input": {
 			"joints": [{
@@ -274,6 +314,15 @@ cases := {
 					"here": {"form": "37-flare", "thread": {"text": "M10x1"}},
 					"kind": "line",
 					"there": {"path": "x", "form": "hose", "thread": {"text": "3/8-24"}},
+					"way": "mixed",
+				},
+				{
+					"path": "lines.e.to",
+					"calc": {"near_effect": "jams", "thread_match": "near"},
+					"here": {"form": "hose", "thread": {"text": "M10x1"}},
+					"kind": "line",
+					"service": "engine oil",
+					"there": {"path": "x", "form": "37-flare", "thread": {"text": "3/8-24"}},
 					"way": "mixed",
 				},
 				{

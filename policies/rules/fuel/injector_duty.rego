@@ -23,7 +23,17 @@ package rules.fuel.injector_duty
 
 import data.rules.fuel.limits.injector_duty as limits
 
-judges contains {"subject": fuel.path, "needs": ["calc.injector_duty"]} if some fuel in input.fuel
+# A carburettor has no duty.
+judges contains {"subject": fuel.path, "needs": ["calc.injector_duty"]} if {
+	some fuel in input.fuel
+	not fuel.engine.none
+}
+
+judges contains {"subject": fuel.path, "needs": ["calc.injector_duty"]} if {
+	some fuel in input.fuel
+	none := fuel.engine.none
+	not "injectors" in none
+}
 
 findings contains {
 	"subject": fuel.path,

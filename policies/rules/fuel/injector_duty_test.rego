@@ -32,6 +32,14 @@ cases := {
 		"input": {"fuel": [{"path": "fuel", "engine": {"path": "driveline.engine"}}]},
 		"want": [{"subject": "fuel", "missing": ["calc.injector_duty"]}],
 	},
+	"not known, of an engine without boost": {
+		"input": {"fuel": [{"path": "fuel", "engine": {"path": "driveline.engine", "none": ["boost"]}}]},
+		"want": [{"subject": "fuel", "missing": ["calc.injector_duty"]}],
+	},
+	"carburettors": {
+		"input": {"fuel": [{"path": "fuel", "engine": {"path": "driveline.engine", "none": ["injectors"]}}]},
+		"want": [{"subject": "fuel", "judged": false}],
+	},
 }
 
 test_cases[name] if {

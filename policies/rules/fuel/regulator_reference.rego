@@ -5,7 +5,8 @@
 #   boosted engine a regulator that does not follow the manifold gives less
 #   and less as boost rises; one with another base than the map was made with
 #   is wrong everywhere. A map that reckons with a constant rail has no pressure over
-#   the manifold to go by; write none for it.
+#   the manifold to go by; write none for it. A pump with no regulator at all puts
+#   its relief pressure on the float valves, and fuel runs over a hot engine.
 # related_resources:
 #   - ref: common-practice
 #     description: rail pressure over manifold pressure is what an injector works at
@@ -20,13 +21,16 @@
 #     asked:
 #       level: fault
 #       message: "the fuel regulator holds {base}; the driveline asks for {wanted}"
+#     free:
+#       level: fault
+#       message: "nothing holds the pump back but its own valve at {base}; the carburettors are set up for {wanted}"
 #   subject: fuel
 #   stages: [joined, filled, first_start, event]
 #   figures:
 #     base: {dimension: pressure, like: regulator.base}
 #     wanted: {dimension: pressure, like: regulator.base}
 #     induction: {dimension: text}
-#   fix: connect the reference to the manifold and set the base with it off, or have the map made for what is fitted
+#   fix: fit a regulator where there is none; connect its reference to the manifold and set the base with it off, or have the map made for what is fitted
 #   rulebook: workshop
 #   confidence: practice
 package rules.fuel.regulator_reference
@@ -41,6 +45,13 @@ judges contains {"subject": fuel.path, "needs": ["regulator.base", "tune.base_fu
 judges contains {"subject": fuel.path, "needs": ["needs.fuel_pressure"]} if {
 	some fuel in input.fuel
 	"base_fuel_pressure" in fuel.tune.none
+}
+
+# A pump that the engine computer slows down needs no regulator; carburettors have none.
+judges contains {"subject": fuel.path, "needs": ["calc.rail_pressure"]} if {
+	some fuel in input.fuel
+	"regulator" in fuel.none
+	"injectors" in fuel.engine.none
 }
 
 judges contains {"subject": fuel.path, "needs": ["regulator.follows_manifold"]} if {
@@ -73,6 +84,18 @@ findings contains {
 } if {
 	some fuel in input.fuel
 	differ(fuel.regulator.base, fuel.tune.base_fuel_pressure)
+}
+
+findings contains {
+	"subject": fuel.path,
+	"at": "regulator",
+	"case": "free",
+	"figures": {"base": fuel.calc.rail_pressure, "wanted": fuel.tune.base_fuel_pressure},
+} if {
+	some fuel in input.fuel
+	"regulator" in fuel.none
+	"injectors" in fuel.engine.none
+	fuel.calc.rail_pressure > fuel.tune.base_fuel_pressure + limits.base_off.value
 }
 
 # Where the map does not say, the driveline may.

@@ -4,6 +4,80 @@ import data.lib.cases_test as trial
 import data.rules.fuel.regulator_reference
 
 cases := {
+	"carburettors behind an injection pump": {
+		"input": {"fuel": [{
+			"path": "fuel",
+			"engine": {"none": ["injectors"], "induction": "naturally aspirated"},
+			"none": ["regulator"],
+			"calc": {"rail_pressure": 35050},
+			"tune": {"base_fuel_pressure": 25000},
+		}]},
+		"want": [{
+			"subject": "fuel",
+			"at": "regulator",
+			"case": "free",
+			"figures": {"base": 35050, "wanted": 25000},
+		}],
+	},
+	"carburettors behind a pump of their own": {
+		"input": {"fuel": [{
+			"path": "fuel",
+			"engine": {"none": ["injectors"], "induction": "naturally aspirated"},
+			"none": ["regulator"],
+			"calc": {"rail_pressure": 35000},
+			"tune": {"base_fuel_pressure": 25000},
+		}]},
+		"want": [],
+	},
+	"carburettors, and the pump's valve not said": {
+		"input": {"fuel": [{
+			"path": "fuel",
+			"engine": {"none": ["injectors"], "induction": "naturally aspirated"},
+			"none": ["regulator"],
+			"tune": {"base_fuel_pressure": 25000},
+		}]},
+		"want": [{"subject": "fuel", "missing": ["calc.rail_pressure"]}],
+	},
+	"injectors, and a pump that the computer slows down": {
+		"input": {"fuel": [{
+			"path": "fuel",
+			"engine": {"none": ["boost"], "induction": "naturally aspirated"},
+			"none": ["regulator"],
+			"calc": {"rail_pressure": 900000},
+			"tune": {"base_fuel_pressure": 400000},
+		}]},
+		"want": [],
+	},
+	"injectors, and the pump's valve not said": {
+		"input": {"fuel": [{
+			"path": "fuel",
+			"engine": {"none": ["boost"], "induction": "naturally aspirated"},
+			"none": ["regulator"],
+			"tune": {"base_fuel_pressure": 400000},
+		}]},
+		"want": [],
+	},
+	"carburettors behind a regulator": {
+		"input": {"fuel": [{
+			"path": "fuel",
+			"engine": {"none": ["injectors"], "induction": "naturally aspirated"},
+			"none": ["strainer"],
+			"regulator": {"base": 25000},
+			"calc": {"rail_pressure": 900000},
+			"tune": {"base_fuel_pressure": 25000},
+		}]},
+		"want": [],
+	},
+	"carburettors behind a regulator, and the pump's valve not said": {
+		"input": {"fuel": [{
+			"path": "fuel",
+			"engine": {"none": ["injectors"], "induction": "naturally aspirated"},
+			"none": ["strainer"],
+			"regulator": {"base": 25000},
+			"tune": {"base_fuel_pressure": 25000},
+		}]},
+		"want": [],
+	},
 	"base high": {
 		"input": {
 			"fuel": [{

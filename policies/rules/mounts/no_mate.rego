@@ -27,5 +27,5 @@ findings contains {
 } if {
 	some mount in input.mounts
 	mate := mount.meets
-	not mount.there
+	"there" in mount.none
 }

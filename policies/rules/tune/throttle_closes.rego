@@ -25,8 +25,3 @@ findings contains {"subject": engine.path, "at": "throttle_closes", "figures": {
 	some engine in input.engines
 	engine.throttle_closes == "internal spring"
 }
-
-findings contains {"subject": engine.path, "at": "throttle_closes", "figures": {}} if {
-	some engine in input.engines
-	"throttle_closes" in engine.none
-}

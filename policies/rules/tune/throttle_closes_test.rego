@@ -24,19 +24,9 @@ cases := {
 		},
 		"want": [{"subject": "driveline.engine", "at": "throttle_closes"}],
 	},
-	"none": {
+	"none: that finds tune.throttle_free": {
 		"input": {"engines": [{"path": "driveline.engine", "none": ["throttle_closes"]}]},
-		"want": [{"subject": "driveline.engine", "at": "throttle_closes"}],
-	},
-	"springs, and none": {
-		"input": {
-			"engines": [{
-				"path": "driveline.engine",
-				"throttle_closes": "external springs",
-				"none": ["throttle_closes"],
-			}],
-		},
-		"want": [{"subject": "driveline.engine", "at": "throttle_closes"}],
+		"want": [],
 	},
 	"not said, and no boost": {
 		"input": {"engines": [{"path": "driveline.engine", "none": ["boost"]}]},

@@ -26,10 +26,12 @@ func identityOf(s *Sheet) []entry {
 		{"configuration", config},
 		{"fails from", c.FailOn},
 	}
-	for _, taken := range report.TakenAway(c.Taken) {
-		all = append(all, entry{"taken away", taken})
+	taken := c.Taken
+	taken.Waived = nil // each stands below with its reason
+	for _, each := range report.TakenAway(taken) {
+		all = append(all, entry{"taken away", each})
 	}
-	if c.Taken.Nothing() {
+	if taken.Nothing() {
 		all = append(all, entry{"taken away", "nothing: no limit is looser, no rule skipped, no spec excluded"})
 	}
 	for _, w := range c.Waivers {

@@ -165,7 +165,7 @@ const hair = 0.02 // mm, by which what touches may seem to meet
 // outside its frame.
 func checkClear(t *testing.T, d Drawing) {
 	t.Helper()
-	texts, found := Texts(d.Marks), traitsOf(d.Marks)
+	texts, found := textsOf(d.Marks), traitsOf(d.Marks)
 	for i, a := range texts {
 		box := a.Box().Grown(-hair)
 		if !d.Frame().Holds(box) {

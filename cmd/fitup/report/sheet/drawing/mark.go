@@ -197,19 +197,3 @@ func (d Dimension) figure() Text {
 	}
 	return t
 }
-
-// Texts are all lettering among marks, also that of dimensions.
-func Texts(marks []Mark) []Text {
-	var out []Text
-	for _, m := range marks {
-		switch m := m.(type) {
-		case Text:
-			out = append(out, m)
-		case Dimension:
-			out = append(out, m.figure())
-		case Group:
-			out = append(out, Texts(m.Marks)...)
-		}
-	}
-	return out
-}

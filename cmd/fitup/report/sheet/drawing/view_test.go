@@ -79,7 +79,7 @@ func TestMissingFiguresAreAskedFor(t *testing.T) {
 		views := drawn(derived(t, edited(t, "standing", c.words...), "car.toml"))
 		for i, want := range []string{c.plan, c.side} {
 			var lettered []string
-			for _, text := range Texts(views[i].Marks) {
+			for _, text := range textsOf(views[i].Marks) {
 				lettered = append(lettered, strings.Join(text.Lines, " "))
 			}
 			all := strings.Join(lettered, "\n")
@@ -113,7 +113,7 @@ func TestLabelsHaveRoom(t *testing.T) {
 	}
 	for name, pair := range views {
 		for _, d := range pair {
-			texts := Texts(d.Marks)
+			texts := textsOf(d.Marks)
 			for i, a := range texts {
 				if !d.Frame().Holds(a.Box()) {
 					t.Errorf("%s, %s: %q leaves the frame: %v in %v", name, d.Name, a.Lines, a.Box(), d.Size)
@@ -160,3 +160,19 @@ func TestNoCarNoView(t *testing.T) {
 }
 
 func closeTo(got, want, tolerance float64) bool { return math.Abs(got-want) <= tolerance }
+
+// textsOf are all lettering among marks, also that of dimensions.
+func textsOf(marks []Mark) []Text {
+	var out []Text
+	for _, m := range marks {
+		switch m := m.(type) {
+		case Text:
+			out = append(out, m)
+		case Dimension:
+			out = append(out, m.figure())
+		case Group:
+			out = append(out, textsOf(m.Marks)...)
+		}
+	}
+	return out
+}
