@@ -54,7 +54,6 @@ type Engine struct {
 	byArea   map[string]limits
 	registry map[string]any
 	modules  []module       // the rules and what they share
-	prepared func() error   // waits until what follows is there
 	reads    map[string]any // what rules read beside the document
 	panels   []*panel
 }
@@ -88,10 +87,8 @@ func New(ctx context.Context, o Options) (*Engine, error) {
 	}
 	data[registryRoot] = e.registry
 	e.modules, e.reads = modules, data
-	e.prepared = begin(func() error {
-		e.panels = panelsOf(modules, data, runtime.GOMAXPROCS(0))
-		return prepareAll(ctx, e.panels)
-	})
+	e.panels = panelsOf(modules, data, runtime.GOMAXPROCS(0))
+	prepareAll(ctx, e.panels)
 	e.digest = digest(modules, data[rulesRoot])
 	return e, nil
 }

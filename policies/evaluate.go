@@ -65,12 +65,12 @@ func (e *Engine) Evaluate(ctx context.Context, document any) (Outcome, error) {
 	if err != nil {
 		return Outcome{}, fmt.Errorf("document: %w", err)
 	}
-	if err := e.prepared(); err != nil {
-		return Outcome{}, err
-	}
 	said, err := e.askAll(ctx, input)
 	if ctx.Err() != nil {
 		return Outcome{}, ctx.Err()
+	}
+	if err := e.prepared(); err != nil {
+		return Outcome{}, err
 	}
 	if err == nil && e.blame(&said) {
 		return e.outcome(said), nil
@@ -78,12 +78,16 @@ func (e *Engine) Evaluate(ctx context.Context, document any) (Outcome, error) {
 	return e.askOneByOne(ctx, input)
 }
 
-// askAll asks all panels at once.
+// askAll asks all panels at once, each as soon as it is ready.
 func (e *Engine) askAll(ctx context.Context, input ast.Value) (reply, error) {
 	replies, errs := make([]reply, len(e.panels)), make([]error, len(e.panels))
 	var wait sync.WaitGroup
 	for i, p := range e.panels {
-		wait.Go(func() { replies[i], errs[i] = e.ask(ctx, p.answering(), input) })
+		wait.Go(func() {
+			if errs[i] = p.prepared(); errs[i] == nil {
+				replies[i], errs[i] = e.ask(ctx, p.answering(), input)
+			}
+		})
 	}
 	wait.Wait()
 	var all reply

@@ -23,6 +23,7 @@ type panel struct {
 	registry map[string]any // that of the data
 
 	compiler *ast.Compiler
+	prepared func() error // waits until the panel can be asked
 
 	mu    sync.RWMutex // of what follows, which changes if a rule is struck off
 	store storage.Store
@@ -79,14 +80,19 @@ func sizeOf(modules []module) int {
 	return size
 }
 
-// prepareAll makes panels ready to be asked.
-func prepareAll(ctx context.Context, panels []*panel) error {
-	errs := make([]error, len(panels))
-	var wait sync.WaitGroup
-	for i, p := range panels {
-		wait.Go(func() { errs[i] = p.prepare(ctx) })
+// prepareAll begins to make panels ready to be asked.
+func prepareAll(ctx context.Context, panels []*panel) {
+	for _, p := range panels {
+		p.prepared = begin(func() error { return p.prepare(ctx) })
 	}
-	wait.Wait()
+}
+
+// prepared waits until all panels can be asked.
+func (e *Engine) prepared() error {
+	errs := make([]error, len(e.panels))
+	for i, p := range e.panels {
+		errs[i] = p.prepared()
+	}
 	return errors.Join(errs...)
 }
 

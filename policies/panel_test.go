@@ -41,7 +41,8 @@ func TestPanels(t *testing.T) {
 		if len(e.panels) != min(cores, mostPanels) {
 			t.Errorf("%d cores: %d panels", cores, len(e.panels))
 		}
-		if err := prepareAll(context.Background(), e.panels); err != nil {
+		prepareAll(context.Background(), e.panels)
+		if err := e.prepared(); err != nil {
 			t.Fatal(err)
 		}
 		if diff := cmp.Diff(want, evaluate(t, e, document)); diff != "" {
