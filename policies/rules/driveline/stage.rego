@@ -30,7 +30,7 @@ with_one := {"trial fit", "joined", "filled", "first start", "event"}
 
 without := {"out and raised", "out and stored"}
 
-judges contains {"subject": car.path, "needs": ["driveline"]} if some car in input.cars
+judges contains {"subject": car.path, "needs": ["driveline", "stage"]} if some car in input.cars
 
 findings contains {"subject": car.path, "at": "stage", "case": "empty", "figures": {"stage": car.stage}} if {
 	some car in input.cars

@@ -17,7 +17,8 @@ cases := {
 	"out and stored, and one in it": {"input": {"cars": [{"path": "car", "stage": "out and stored", "driveline": "a.toml"}]}, "want": [{"subject": "car", "at": "stage", "case": "full", "figures": {"stage": "out and stored", "driveline": "a.toml"}}]},
 	"out and stored, and none in it": {"input": {"cars": [{"path": "car", "stage": "out and stored", "none": ["driveline"]}]}, "want": []},
 	"joined, and one in it": {"input": {"cars": [{"path": "car", "stage": "joined", "driveline": "a.toml"}]}, "want": []},
-	"no more said": {"input": {"cars": [{"path": "car", "use": "road"}]}, "want": [{"subject": "car", "missing": ["driveline"]}]},
+	"no stage said": {"input": {"cars": [{"path": "car", "driveline": "a.toml"}]}, "want": [{"subject": "car", "missing": ["stage"]}]},
+	"no more said": {"input": {"cars": [{"path": "car", "use": "road"}]}, "want": [{"subject": "car", "missing": ["driveline", "stage"]}]},
 }
 
 test_cases[name] if {
