@@ -94,7 +94,7 @@ func addCompletion(root *cobra.Command) {
 		panic(err) // it has just been added
 	}
 	cmd.Use = "completion bash|zsh|fish|powershell"
-	cmd.Short = "Print the script that completes commands, rules and files in a shell"
+	cmd.Short = "Print a script that completes commands, rules and files"
 	cmd.Args = arguments(0, 1)
 	cmd.RunE = func(cmd *cobra.Command, args []string) error {
 		if len(args) > 0 {

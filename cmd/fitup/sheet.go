@@ -31,7 +31,7 @@ func newSheet() *cobra.Command {
 	var o sheetOptions
 	cmd := &cobra.Command{
 		Use:   "sheet (CAR | --into CAR (--from CAR | --driveline FILE))",
-		Short: "Write the bench sheet, with drawings, to print or to read on a phone",
+		Short: "Write the bench sheet, with drawings, to print or for a phone",
 		Long: `Sheet writes one HTML file to pin up beside the car. It needs no network and no
 script, and prints on A4 and Letter.
 
